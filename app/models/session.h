@@ -1,0 +1,113 @@
+#pragma once
+
+#include "core/edit/deeds.h"
+#include "core/edit/orchard_files.h"
+#include "core/edit/workbench.h"
+#include "core/planning/explain.h"
+#include "core/planning/planner.h"
+#include "core/planning/progress.h"
+#include "core/planning/reconcile.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace topwire {
+
+/// One open orchard as the windows see it: the workbench, the day taken for today, and
+/// what follows from both (plan, views), made again after every change. Windows read from
+/// here, act through `perform`, and listen to the signals; none keeps data of its own.
+class Session : public QObject {
+  Q_OBJECT
+
+public:
+  /// The references must outlive the session.
+  Session(const TradeTables& tables,
+          const Programmes& programmes,
+          const StageForecaster& forecaster,
+          OrchardFiles& files,
+          Clock clock,
+          QObject* parent = nullptr);
+  ~Session() override;
+
+  /// Each leaves the orchard open before untouched when it is refused.
+  Done open(const QString& path, Access access);
+  Done create(const QString& path, const Orchard& orchard);
+
+  bool isOpen() const { return bench_ != nullptr; }
+
+  bool isReadOnly() const { return readOnly_; }
+
+  QString path() const { return path_; }
+
+  Day today() const { return today_; }
+
+  void setToday(Day today);
+
+  const Orchard& orchard() const { return bench_->orchard(); }
+
+  const TradeTables& tables() const { return *tables_; }
+
+  const Programmes& programmes() const { return *programmes_; }
+
+  Trade trade() const { return {*tables_, *programmes_, *forecaster_}; }
+
+  IdSource& ids() { return bench_->ids(); }
+
+  /// The plan for the seasons kept planned on `today`.
+  const Plan& plan() const { return plan_; }
+
+  const std::vector<TaskView>& views() const { return views_; }
+
+  const TaskView* view(const TaskKey& key) const;
+  /// Plans the seasons these days touch, where they lie outside `plan`; cached until the
+  /// next change.
+  const Plan& planFor(DaySpan days);
+  std::vector<TaskView> viewsFor(DaySpan days);
+  Outlook outlook(const Planting& planting, Season season) const;
+  const Operation* operationOf(const Task& task) const;
+  Words titleOf(const Task& task) const;
+
+  /// Performs the change; its problems otherwise, with nothing done. A window shows those
+  /// beside the fields they name.
+  Problems perform(const Checked<Change>& change);
+  Done undo();
+  Done redo();
+  const Sentence* undoName() const;
+  const Sentence* redoName() const;
+
+signals:
+  /// Another orchard, or none, is open now.
+  void reset();
+  /// The orchard, the plan or today changed.
+  void changed();
+  /// What the last replanning moved; empty lists are not told.
+  void shifted(const std::vector<topwire::PlanDifference>& differences);
+  /// A write was refused or the like: to be shown, not swallowed.
+  void troubled(const topwire::Problem& problem);
+
+private:
+  void takeOver(OpenedOrchard opened, const QString& path);
+  void replan();
+
+  const TradeTables* tables_;
+  const Programmes* programmes_;
+  const StageForecaster* forecaster_;
+  OrchardFiles* files_;
+  Clock clock_;
+  Day today_{};
+  QString path_;
+  bool readOnly_ = false;
+  std::unique_ptr<Journal> journal_;
+  std::unique_ptr<Workbench> bench_;
+  Subscription onChange_;
+  Plan plan_;
+  std::vector<TaskView> views_;
+  std::map<int, Plan> otherPlans_;
+};
+
+}  // namespace topwire

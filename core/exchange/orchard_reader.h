@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/edit/change.h"
+#include "core/orchard/trade_tables.h"
+#include "core/planning/planner.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace topwire {
+
+/// An orchard described in TOML: [orchard], [[block]] with its [[block.planting]],
+/// [[crew]], [[seen]], and [[tick]]. The blocks are checked as if entered by hand; every
+/// fault is told with its line.
+struct DescribedOrchard {
+  Orchard orchard;
+
+  /// Ticks name tasks that only a plan can date; they are performed after planning.
+  struct WantedTick {
+    std::string task;  ///< "creek-1-gala:leader-tie:2027:1"
+    std::string rows;
+    int percent = 100;
+    int minutes = 0;
+    std::string by;
+    Day day{};
+    int line = 0;
+  };
+
+  std::vector<WantedTick> ticks;
+};
+
+Checked<DescribedOrchard> readOrchard(std::string_view toml,
+                                      const std::string& file,
+                                      const TradeTables& tables,
+                                      IdSource& ids);
+
+}  // namespace topwire

@@ -1,0 +1,158 @@
+#pragma once
+
+#include "core/base/phrase.h"
+#include "core/base/record_id.h"
+#include "core/calendar/day.h"
+#include "core/calendar/season.h"
+#include "core/orchard/row_set.h"
+#include "core/units/length.h"
+
+#include <array>
+#include <compare>
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace topwire {
+
+using BlockId = RecordId<struct BlockTag>;
+using PlantingId = RecordId<struct PlantingTag>;
+using CrewId = RecordId<struct CrewTag>;
+using ObservationId = RecordId<struct ObservationTag>;
+using TickId = RecordId<struct TickTag>;
+
+enum class Vigour { weak, moderate, strong };
+
+/// Twelve monthly means of daily minimum and maximum, January first, in degrees Celsius,
+/// as measured at the station (no correction for the orchard's elevation).
+struct MonthlyNormals {
+  std::array<double, 12> minimum{};
+  std::array<double, 12> maximum{};
+
+  friend bool operator==(const MonthlyNormals&, const MonthlyNormals&) = default;
+};
+
+/// What holds for the whole orchard. The station's normals are a copy, so that a plan
+/// does not move when a table shipped with the program is corrected.
+struct Settings {
+  std::string name;
+  double latitude = 0;  ///< degrees, negative south of the equator
+  Length elevation;
+  UnitSystem units = UnitSystem::metric;
+  std::string station;  ///< name of the station the normals were measured at
+  Length stationElevation;
+  MonthlyNormals normals;
+  /// Nothing that closes before this day is planned: the records begin here.
+  Day recordsFrom{};
+
+  Hemisphere hemisphere() const { return hemisphereAt(latitude); }
+
+  friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+struct Block {
+  BlockId id;
+  std::string name;
+  RowSet rows;
+  Length rowSpacing;
+  std::optional<Length> rowLength;  ///< of one row, for counting trees by spacing
+  std::optional<Length> elevation;  ///< the orchard's where absent
+  std::string notes;
+
+  friend bool operator==(const Block&, const Block&) = default;
+};
+
+/// `replant`: single trees set into gaps of another planting's rows, so its rows lie
+/// within that planting's. The others have their rows to themselves.
+enum class PlantingKind { main, pollinizer, replant };
+
+struct Planting {
+  PlantingId id;
+  BlockId block;
+  std::string code;      ///< short, unique, typed on the command line: creek-1-gala
+  std::string cultivar;  ///< a name in the cultivar table
+  std::string rootstock;
+  PlantingKind kind = PlantingKind::main;
+  Day planted{};  ///< the day planned for, while it lies ahead
+  RowSet rows;
+  Length treeSpacing;
+  std::optional<int> treesPerRow;  ///< else row length over tree spacing
+  std::optional<int> trees;        ///< of the whole planting; goes before treesPerRow
+  std::optional<Vigour> vigour;    ///< the grower's word; else derived
+  std::string vigourReason;        ///< why the grower overrode it
+  std::string programme;           ///< id of its programme
+
+  friend bool operator==(const Planting&, const Planting&) = default;
+};
+
+struct Crew {
+  CrewId id;
+  std::string name;
+  int workers = 1;
+  double hoursPerDay = 8;
+
+  friend bool operator==(const Crew&, const Crew&) = default;
+};
+
+/// "We saw it on this day": a stage reached in one planting.
+struct Observation {
+  ObservationId id;
+  PlantingId planting;
+  int bbch = 0;
+  Day day{};
+  std::string by;
+
+  friend bool operator==(const Observation&, const Observation&) = default;
+};
+
+/// What names a task for good: a new plan finds the old one's ticks by it.
+struct TaskKey {
+  PlantingId planting;
+  std::string operation;
+  Season season{};
+  int pass = 1;  ///< counted from 1 within the season
+
+  friend auto operator<=>(const TaskKey&, const TaskKey&) = default;
+};
+
+/// A record that rows of a task were done. Only ever added; taking one back is a further
+/// tick that names it, and may be taken back in its turn.
+struct Tick {
+  TickId id;
+  TaskKey task;
+  RowSet rows;
+  int percent = 100;  ///< how much of each row is done by now, 1 to 100
+  int minutes = 0;    ///< worker-minutes it took; 0 where not noted
+  std::string by;
+  Day day{};
+  std::optional<TickId> takesBack;
+
+  friend bool operator==(const Tick&, const Tick&) = default;
+};
+
+/// A person's word on one task, which replanning respects: another window, set aside with
+/// a reason, or work added by hand that no operation asks for.
+struct TaskMark {
+  TaskKey task;
+  std::optional<DaySpan> moved;
+  std::string setAsideReason;  ///< set aside where not empty
+  std::string handTitle;  ///< work added by hand where not empty; `moved` is its window
+  int handSecondsPerTree = 0;
+
+  friend bool operator==(const TaskMark&, const TaskMark&) = default;
+};
+
+/// A task's dates as the plan last reconciled, kept so that ticks have something to stand
+/// on and a shift can be told.
+struct StoredTask {
+  TaskKey key;
+  Day opens{};
+  Day closes{};
+  std::optional<Day> cutOff;
+  /// The rules no longer ask for it; kept because it has ticks or a person's word.
+  bool noLongerAsked = false;
+
+  friend bool operator==(const StoredTask&, const StoredTask&) = default;
+};
+
+}  // namespace topwire

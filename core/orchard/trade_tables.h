@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/orchard/orchard.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace topwire {
+
+/// A cultivar as shipped in resources/tables/cultivars.toml, with its sources.
+struct Cultivar {
+  std::string name;
+  double vigourScore = 0;      ///< -1 weak, -0.5, 0 moderate, +0.5, +1 strong
+  double bloomShiftDays = 0;   ///< full bloom against Golden Delicious; later is positive
+  int bloomToHarvestDays = 0;  ///< full bloom to harvest
+  bool biennial = false;
+  std::string habit;
+  std::string source;
+};
+
+struct Rootstock {
+  std::string name;
+  double vigourScore = 0;
+  bool suitsSystem = true;  ///< false where it outgrows a narrow wall (M.7 and up)
+  std::string source;
+};
+
+/// A station with published normals, offered when an orchard is described.
+struct Station {
+  std::string name;
+  double latitude = 0;
+  Length elevation;
+  MonthlyNormals normals;  ///< degrees Celsius, converted where published otherwise
+  std::string period;
+  std::string source;
+};
+
+struct TradeTables {
+  std::vector<Cultivar> cultivars;
+  std::vector<Rootstock> rootstocks;
+  std::vector<Station> stations;
+
+  const Cultivar* cultivar(std::string_view name) const;
+  const Rootstock* rootstock(std::string_view name) const;
+  const Station* station(std::string_view name) const;
+};
+
+/// Each reads one TOML text; every fault with its line. `file` names it in the problems.
+Checked<std::vector<Cultivar>> readCultivars(std::string_view toml,
+                                             const std::string& file);
+Checked<std::vector<Rootstock>> readRootstocks(std::string_view toml,
+                                               const std::string& file);
+Checked<std::vector<Station>> readStations(std::string_view toml,
+                                           const std::string& file);
+
+/// What made up a vigour class, for showing it.
+struct VigourBasis {
+  Vigour vigour;
+  double score;
+  double fromCultivar;
+  double fromRootstock;
+  bool byGrower;  ///< the grower's word; the score is what it would have been
+};
+
+/// Scion plus stock score (resources/tables); -1 or less is weak, 1 or more strong. A
+/// name missing from a table counts as moderate.
+VigourBasis vigourOf(const TradeTables& tables, const Planting& planting);
+
+}  // namespace topwire

@@ -1,0 +1,119 @@
+#pragma once
+
+#include "core/base/phrase.h"
+#include "core/orchard/records.h"
+
+#include <array>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace topwire {
+
+/// First and last leaf, inclusive; "4+" has no last one in practice.
+struct LeafRange {
+  static constexpr int open = 99;
+  int first;
+  int last;
+
+  bool contains(int leaf) const { return first <= leaf && leaf <= last; }
+
+  friend bool operator==(const LeafRange&, const LeafRange&) = default;
+};
+
+struct OnStage {
+  int bbch;
+  friend bool operator==(const OnStage&, const OnStage&) = default;
+};
+
+struct OnPlanting {
+  friend bool operator==(const OnPlanting&, const OnPlanting&) = default;
+};
+
+/// A day of the local season, written for the north; south it is six months later.
+struct OnMonth {
+  unsigned month;
+  unsigned day;
+  int seasonsLater = 0;  ///< -1 for the season before: November before the first leaf
+  friend bool operator==(const OnMonth&, const OnMonth&) = default;
+};
+
+/// When the named operation is done on the same planting: its last tick, or its closing
+/// while it is not finished.
+struct OnCompletion {
+  std::string operation;
+  friend bool operator==(const OnCompletion&, const OnCompletion&) = default;
+};
+
+using AnchorPoint = std::variant<OnStage, OnPlanting, OnMonth, OnCompletion>;
+
+/// A day a window hangs on: a point plus an offset. Months are added first, capped to the
+/// month's end, then days.
+struct Anchor {
+  AnchorPoint point;
+  int months = 0;
+  int days = 0;
+
+  friend bool operator==(const Anchor&, const Anchor&) = default;
+};
+
+enum class Avoid { wet, frost, heat, wind };
+
+struct Material {
+  std::string item;  ///< "soft tie"; the key materials are summed under
+  Words name;
+  double perTree = 0;
+  friend bool operator==(const Material&, const Material&) = default;
+};
+
+struct CutOff {
+  Anchor anchor;
+  Words reason;
+};
+
+/// Passes follow each other every so many days from the opening until the closing.
+struct Repeat {
+  std::array<int, 3> everyDays{};  ///< by Vigour
+};
+
+struct Operation {
+  std::string id;
+  Words name;
+  Words shortName;  ///< for a narrow bar; the name where not given
+  std::vector<LeafRange> leaves;
+  std::set<Vigour> vigours;
+  std::set<PlantingKind> kinds;
+  Anchor opens;
+  Anchor closes;
+  std::optional<CutOff> cutOff;
+  std::optional<Repeat> repeat;
+  std::map<int, int> secondsPerTree;  ///< from this leaf on
+  std::vector<Words> how;             ///< at most three lines
+  Words doneWhen;
+  std::vector<Words> tools;
+  std::vector<Material> materials;
+  std::set<Avoid> avoid;
+  Words caution;
+  std::string drawing;  ///< name of its line drawing
+  std::string source;
+  int line = 0;  ///< where it stands in the file
+
+  bool appliesTo(int leaf, Vigour vigour, PlantingKind kind) const;
+  /// The figure of the nearest leaf at or below; of the lowest one given before that.
+  int secondsPerTreeAt(int leaf) const;
+};
+
+/// The operations for one training system, read from a file a grower can edit by hand.
+struct Programme {
+  std::string id;
+  Words name;
+  Words summary;
+  std::vector<Operation> operations;
+
+  const Operation* find(std::string_view id) const;
+};
+
+}  // namespace topwire
