@@ -1,1 +1,30 @@
 #pragma once
+
+#include <QColor>
+#include <QIcon>
+#include <QPainter>
+
+namespace topwire {
+
+/// Line icons on a grid of 20, drawn in one colour: strokes of 1.7 with round ends.
+enum class Icon {
+  calendar,
+  blocks,
+  settings,
+  undo,
+  redo,
+  print,
+  previous,
+  next,
+  minus,
+  plus,
+  why,
+  down,
+  edit
+};
+
+void paintIcon(QPainter& painter, const QRectF& where, Icon icon, const QColor& colour);
+/// Sharp at every device pixel ratio; grey of the palette where disabled.
+QIcon iconFor(Icon icon, const QColor& colour);
+
+}  // namespace topwire

@@ -25,7 +25,8 @@ struct StateColours {
 const BaseColours& baseColours(Theme theme);
 const StateColours& stateColours(Theme theme, TaskState state);
 
-/// The theme in force, set by applyLook.
+/// The theme in force; set by applyLook, read by everything that paints.
 Theme currentTheme();
+void setCurrentTheme(Theme theme);
 
 }  // namespace topwire

@@ -1,0 +1,135 @@
+#include "app/models/session.h"
+
+#include "core/base/contract.h"
+
+#include <algorithm>
+
+namespace topwire {
+
+Session::Session(const TradeTables& tables,
+                 const Programmes& programmes,
+                 const StageForecaster& forecaster,
+                 OrchardFiles& files,
+                 Clock clock,
+                 QObject* parent)
+    : QObject(parent)
+    , tables_(&tables)
+    , programmes_(&programmes)
+    , forecaster_(&forecaster)
+    , files_(&files)
+    , clock_(std::move(clock)) {}
+
+Session::~Session() = default;
+
+Done Session::open(const QString& path, Access access) {
+  auto opened = files_->open(path.toStdString(), access);
+  if (!opened) return tl::unexpected{opened.error()};
+  takeOver(std::move(*opened), path);
+  return {};
+}
+
+Done Session::create(const QString& path, const Orchard& orchard) {
+  auto made = files_->create(path.toStdString(), orchard);
+  if (!made) return tl::unexpected{made.error()};
+  takeOver(std::move(*made), path);
+  return {};
+}
+
+void Session::takeOver(OpenedOrchard opened, const QString& path) {
+  bench_.reset();
+  journal_ = std::move(opened.journal);
+  bench_ = std::make_unique<Workbench>(
+      std::move(opened.orchard), *journal_, clock_, IdSource::fromSystem());
+  path_ = path;
+  readOnly_ = opened.readOnly;
+  onChange_ = bench_->onChange([this](const Change&) { replan(); });
+  replan();
+  Q_EMIT reset();
+}
+
+void Session::setToday(Day today) {
+  if (today == today_) return;
+  today_ = today;
+  if (isOpen()) replan();
+}
+
+void Session::replan() {
+  otherPlans_.clear();
+  const SeasonSpan seasons = plannedSeasons(orchard(), today_);
+  plan_ = planTasks(orchard(), trade(), seasons, today_);
+  Reconciled reconciled = reconcile(orchard(), plan_, seasons);
+  const bool stored = readOnly_ || reconciled.tasks == orchard().tasks;
+  if (!stored) {
+    if (const Done kept = bench_->replan(std::move(reconciled.tasks)); !kept)
+      Q_EMIT troubled(kept.error());
+    plan_ = planTasks(orchard(), trade(), seasons, today_);
+  }
+  views_ = viewsOf(orchard(), plan_, today_);
+  Q_EMIT changed();
+  if (!stored && !reconciled.differences.empty()) Q_EMIT shifted(reconciled.differences);
+}
+
+const TaskView* Session::view(const TaskKey& key) const {
+  const auto found = std::ranges::find_if(
+      views_, [&key](const TaskView& view) { return view.task->key == key; });
+  return found == views_.end() ? nullptr : &*found;
+}
+
+const Plan& Session::planFor(DaySpan days) {
+  const SeasonSpan wanted = seasonsTouching(orchard(), days);
+  const SeasonSpan held = plannedSeasons(orchard(), today_);
+  if (held.first <= wanted.first && wanted.last <= held.last) return plan_;
+  const auto [place, isNew] =
+      otherPlans_.try_emplace(wanted.first.year * 10000 + wanted.last.year);
+  if (isNew) place->second = planTasks(orchard(), trade(), wanted, today_);
+  return place->second;
+}
+
+std::vector<TaskView> Session::viewsFor(DaySpan days) {
+  return viewsOf(orchard(), planFor(days), today_);
+}
+
+Outlook Session::outlook(const Planting& planting, Season season) const {
+  return forecaster_->outlook(orchard(), planting, season, today_);
+}
+
+const Operation* Session::operationOf(const Task& task) const {
+  return topwire::operationOf(orchard(), *programmes_, task.key);
+}
+
+Words Session::titleOf(const Task& task) const {
+  return topwire::titleOf(task, operationOf(task));
+}
+
+Problems Session::perform(const Checked<Change>& change) {
+  if (!change) return change.error();
+  if (const Done done = bench_->perform(*change); !done) {
+    Q_EMIT troubled(done.error());
+    return {done.error()};
+  }
+  return {};
+}
+
+Done Session::undo() {
+  TOPWIRE_REQUIRE(isOpen());
+  const auto undone = bench_->undo();
+  if (!undone) return tl::unexpected{undone.error()};
+  return {};
+}
+
+Done Session::redo() {
+  TOPWIRE_REQUIRE(isOpen());
+  const auto redone = bench_->redo();
+  if (!redone) return tl::unexpected{redone.error()};
+  return {};
+}
+
+const Sentence* Session::undoName() const {
+  return isOpen() ? bench_->undoName() : nullptr;
+}
+
+const Sentence* Session::redoName() const {
+  return isOpen() ? bench_->redoName() : nullptr;
+}
+
+}  // namespace topwire
