@@ -1,0 +1,254 @@
+#include "core/planning/explain.h"
+
+#include <array>
+#include <cmath>
+#include <cstdlib>
+
+namespace topwire {
+
+namespace {
+
+enum class EdgeOf { opening, closing, cutOff };
+
+/// "3 days", "2 months and 3 days" in both languages; empty for no offset. Signs are told
+/// by the sentence around it.
+Words offsetWords(int months, int days) {
+  const auto part = [](int count, const char* one, const char* many) {
+    return count == 0 ? std::string{}
+                      : std::to_string(count) + ' ' + (count == 1 ? one : many);
+  };
+  const auto join = [](const std::string& a, const std::string& b, const char* with) {
+    return a.empty() || b.empty() ? a + b : a + with + b;
+  };
+  months = std::abs(months);
+  days = std::abs(days);
+  return {join(part(months, "month", "months"), part(days, "day", "days"), " and "),
+          join(part(months, "mes", "meses"), part(days, "día", "días"), " y ")};
+}
+
+struct AnchorName {
+  const Programme* programme;
+
+  Words operator()(const OnStage& stage) const { return stageByCode(stage.bbch)->name; }
+
+  Words operator()(const OnPlanting&) const {
+    return {"the planting day", "el día de plantación"};
+  }
+
+  Words operator()(const OnMonth&) const {
+    return {"a fixed day of the local season", "un día fijo de la temporada local"};
+  }
+
+  Words operator()(const OnCompletion& after) const {
+    const Operation* operation = programme ? programme->find(after.operation) : nullptr;
+    const Words name =
+        operation ? operation->name : Words{after.operation, after.operation};
+    return {"\u201c" + name.en + "\u201d", "\u00ab" + name.es + "\u00bb"};
+  }
+};
+
+enum class Relation { on, after, before };
+
+Relation relationOf(const Anchor& anchor) {
+  const int sign = anchor.months != 0 ? anchor.months : anchor.days;
+  if (sign == 0) return Relation::on;
+  return sign > 0 ? Relation::after : Relation::before;
+}
+
+Phrase edgePhrase(EdgeOf edge, Relation relation) {
+  static constexpr std::array<std::array<Phrase, 3>, 3> phrases{{
+      {phrase("Why", "Opens %1: at %2."),
+       phrase("Why", "Opens %1: %3 after %2."),
+       phrase("Why", "Opens %1: %3 before %2.")},
+      {phrase("Why", "Closes %1: at %2."),
+       phrase("Why", "Closes %1: %3 after %2."),
+       phrase("Why", "Closes %1: %3 before %2.")},
+      {phrase("Why", "No longer worth doing after %1: at %2."),
+       phrase("Why", "No longer worth doing after %1: %3 after %2."),
+       phrase("Why", "No longer worth doing after %1: %3 before %2.")},
+  }};
+  return phrases[static_cast<std::size_t>(edge)][static_cast<std::size_t>(relation)];
+}
+
+Phrase handPhrase(EdgeOf edge) {
+  return edge == EdgeOf::opening
+             ? phrase("Why", "Opens %1: a person moved it there by hand.")
+             : phrase("Why", "Closes %1: a person moved it there by hand.");
+}
+
+/// Where the stage's own date comes from.
+std::vector<Sentence> aboutStage(const StageEstimate& stage) {
+  const Words name = stageByCode(stage.bbch)->name;
+  if (stage.kind == StageKind::observed)
+    return {{phrase("Why", "%1 was seen on %2."), {name, stage.date}}};
+  std::vector<Sentence> told;
+  told.emplace_back(
+      phrase("Why", "%1 is expected on %2; eight years in ten between %3 and %4."),
+      std::vector<Value>{name, stage.date, stage.early, stage.late});
+  if (stage.heat)
+    told.emplace_back(
+        phrase("Why", "Heat: %1 of %2 degree days above %3 °C are in, counted from %4."),
+        std::vector<Value>{Figure{stage.heat->reached, 0},
+                           Figure{stage.heat->needed, 0},
+                           Figure{stage.heat->base, 1},
+                           stage.heat->from});
+  if (stage.kind == StageKind::byOffset)
+    told.emplace_back(
+        phrase("Why",
+               "It is counted in days from full bloom or from the calendar; no heat "
+               "sum is published for it."));
+  if (stage.pulledBy)
+    told.emplace_back(phrase("Why", "It follows from %1, which was seen."),
+                      std::vector<Value>{stageByCode(*stage.pulledBy)->name});
+  if (std::abs(stage.degreesForElevation) >= 0.05)
+    told.emplace_back(
+        phrase("Why",
+               "The block's elevation changes the station's temperatures by %1 °C."),
+        std::vector<Value>{Figure{stage.degreesForElevation, 1}});
+  if (std::abs(stage.cultivarShiftDays) >= 0.5)
+    told.emplace_back(
+        stage.cultivarShiftDays > 0
+            ? phrase("Why", "This cultivar comes %1 days after Golden Delicious.")
+            : phrase("Why", "This cultivar comes %1 days before Golden Delicious."),
+        std::vector<Value>{Figure{std::abs(stage.cultivarShiftDays), 1}});
+  return told;
+}
+
+Sentence aboutCompletion(const CompletionBasis& basis) {
+  return basis.done
+             ? Sentence{phrase("Why", "That job was finished on %1."), {basis.day}}
+             : Sentence{phrase("Why",
+                               "That job is not finished; its closing, %1, is taken "
+                               "until it is."),
+                        {basis.day}};
+}
+
+class Explanation {
+public:
+  Explanation(const Orchard& orchard, const Trade& trade, const Task& task)
+      : orchard_(&orchard)
+      , trade_(&trade)
+      , task_(&task)
+      , operation_(operationOf(orchard, trade.programmes, task.key)) {
+    const auto& planting = orchard.plantings.at(task.key.planting);
+    const auto found = trade.programmes.find(planting.programme);
+    programme_ = found == trade.programmes.end() ? nullptr : &found->second;
+  }
+
+  std::vector<Sentence> tell() && {
+    if (task_->noLongerAsked)
+      say(phrase("Why",
+                 "The programme no longer asks for this job; it stays for its ticks "
+                 "or for what a person said of it."));
+    if (!task_->noLongerAsked) tellEdges();
+    tellBranch();
+    tellLabour();
+    return std::move(told_);
+  }
+
+private:
+  void say(Phrase phrase, std::vector<Value> values = {}) {
+    told_.emplace_back(phrase, std::move(values));
+  }
+
+  void tellEdges() {
+    tellEdge(EdgeOf::opening, task_->opensWhy, nullptr);
+    tellEdge(EdgeOf::closing, task_->closesWhy, &task_->opensWhy);
+    if (!task_->cutOffWhy || !task_->cutOff) return;
+    if (task_->cutOffWhy->repeatEvery > 0) {
+      say(phrase("Why", "After %1 the next visit takes its place."), {*task_->cutOff});
+      return;
+    }
+    tellEdge(EdgeOf::cutOff, *task_->cutOffWhy, &task_->closesWhy);
+    if (operation_ && operation_->cutOff)
+      say(phrase("Why", "%1"), {operation_->cutOff->reason});
+  }
+
+  void tellEdge(EdgeOf edge, const DateReason& reason, const DateReason* before) {
+    if (reason.byHand) return say(handPhrase(edge), {reason.day});
+    if (reason.repeatEvery > 0) return tellPass(edge, reason);
+    const Words name = std::visit(AnchorName{programme_}, reason.anchor.point);
+    say(edgePhrase(edge, relationOf(reason.anchor)),
+        {reason.day, name, offsetWords(reason.anchor.months, reason.anchor.days)});
+    if (reason.heldForPlanting)
+      say(phrase("Why", "It waits for the planting day: before it there is no tree."));
+    tellBasis(reason, before);
+  }
+
+  void tellPass(EdgeOf edge, const DateReason& reason) {
+    if (edge == EdgeOf::opening)
+      say(phrase("Why", "Visit %1 of one every %2 days."),
+          {std::int64_t{task_->key.pass}, std::int64_t{reason.repeatEvery}});
+    say(edge == EdgeOf::opening ? phrase("Why", "Opens %1.")
+                                : phrase("Why", "Closes %1, when the next visit is due."),
+        {reason.day});
+    if (edge == EdgeOf::opening) tellBasis(reason, nullptr);
+  }
+
+  /// The stage or the job behind an edge, unless the edge before it told the same.
+  void tellBasis(const DateReason& reason, const DateReason* before) {
+    if (reason.completion) told_.push_back(aboutCompletion(*reason.completion));
+    if (!reason.stage || (before && before->stage == reason.stage)) return;
+    for (Sentence& sentence : aboutStage(*reason.stage))
+      told_.push_back(std::move(sentence));
+  }
+
+  void tellBranch() {
+    const auto& planting = orchard_->plantings.at(task_->key.planting);
+    const VigourBasis basis = vigourOf(trade_->tables, planting);
+    const Words vigour = wordsFor(basis.vigour);
+    if (basis.byGrower)
+      say(phrase("Why", "Vigour class: %1, by the grower's word."), {vigour});
+    else
+      say(phrase("Why", "Vigour class: %1, from %2 (%3) on %4 (%5)."),
+          {vigour,
+           planting.cultivar,
+           Figure{basis.fromCultivar, 1},
+           planting.rootstock,
+           Figure{basis.fromRootstock, 1}});
+  }
+
+  void tellLabour() {
+    const double hours = static_cast<double>(task_->trees) * task_->secondsPerTree / 3600;
+    if (task_->secondsPerTree > 0)
+      say(phrase("Why", "Labour: %1 trees at %2 seconds each, %3 worker-hours."),
+          {std::int64_t{task_->trees},
+           std::int64_t{task_->secondsPerTree},
+           Figure{hours, 1}});
+    if (operation_) say(phrase("Why", "Source: %1"), {operation_->source});
+  }
+
+  static Words wordsFor(Vigour vigour) {
+    switch (vigour) {
+      case Vigour::weak:
+        return {"weak", "débil"};
+      case Vigour::moderate:
+        return {"moderate", "moderado"};
+      case Vigour::strong:
+        break;
+    }
+    return {"strong", "fuerte"};
+  }
+
+  const Orchard* orchard_;
+  const Trade* trade_;
+  const Task* task_;
+  const Operation* operation_;
+  const Programme* programme_ = nullptr;
+  std::vector<Sentence> told_;
+};
+
+}  // namespace
+
+std::vector<Sentence> explain(const Orchard& orchard,
+                              const Trade& trade,
+                              const Task& task) {
+  return Explanation{orchard, trade, task}.tell();
+}
+
+Words titleOf(const Task& task, const Operation* operation) {
+  if (!task.handTitle.empty()) return {task.handTitle, task.handTitle};
+  return operation ? operation->name : Words{task.key.operation, task.key.operation};
+}
+
+}  // namespace topwire

@@ -9,11 +9,7 @@ namespace topwire {
 std::vector<Sentence> explain(const Orchard& orchard,
                               const Trade& trade,
                               const Task& task);
-/// The one that matters most today in short: "Closes at green tip, expected 10 April."
-Sentence explainEdge(const DateReason& reason,
-                     const Programmes& programmes,
-                     const Orchard& orchard);
-
+/// What the task is called: its operation's name, or the title a person gave it.
 Words titleOf(const Task& task, const Operation* operation);
 
 }  // namespace topwire

@@ -24,7 +24,8 @@ struct SeasonSpan {
   Season last;
 };
 
-/// The seasons kept planned on a given day: the current one and the next.
+/// The seasons kept planned on a given day: the current one, the next, and the last one,
+/// whose work may still be late.
 SeasonSpan plannedSeasons(const Orchard& orchard, Day today);
 /// Every season that has a window in these days.
 SeasonSpan seasonsTouching(const Orchard& orchard, DaySpan days);

@@ -27,9 +27,9 @@ struct DateReason {
   Day day{};  ///< after offset, and for a pass of a repeat, after its interval
   std::optional<StageEstimate> stage;
   std::optional<CompletionBasis> completion;
-  int repeatEvery = 0;     ///< days, where a repeat placed this pass
-  bool earlyEdge = false;  ///< a cut-off stands on the early edge of the stage's span
-  bool byHand = false;     ///< a person moved it here
+  int repeatEvery = 0;           ///< days, where a repeat placed this pass
+  bool heldForPlanting = false;  ///< the trees are not in the ground before this day
+  bool byHand = false;           ///< a person moved it here
 
   friend bool operator==(const DateReason&, const DateReason&) = default;
 };

@@ -1,0 +1,58 @@
+#pragma once
+
+#include "core/planning/planner.h"
+#include "core/planning/progress.h"
+
+#include <map>
+#include <optional>
+#include <vector>
+
+namespace topwire {
+
+/// Dates the operations of one planting. Asked for an operation and a season it answers
+/// that season's tasks, having dated first whatever they are anchored to; each is worked
+/// out once. The programme's anchors must not go round in a circle (its reader sees to
+/// it).
+class PlantingDates {
+public:
+  /// The references must outlive this.
+  PlantingDates(const Orchard& orchard,
+                const Trade& trade,
+                const Planting& planting,
+                const Programme& programme,
+                const ProgressByTask& progress,
+                Day today);
+
+  /// The operation's passes in this season, in order; none where it does not apply.
+  const std::vector<Task>& tasksOf(const Operation& operation, Season season);
+
+  std::vector<Sentence> takeNotes() { return std::move(notes_); }
+
+private:
+  using Edge = std::optional<DateReason>;
+
+  std::vector<Task> date(const Operation& operation, Season season);
+  std::optional<Task> dateOnce(const Operation& operation, Season season);
+  bool isAskedFor(const Operation& operation, Season season) const;
+  Edge resolve(const Anchor& anchor, Season season);
+  Edge onCompletion(const std::string& operation, Season season);
+  const Outlook& outlook(Season season);
+  bool holdForPlanting(const Operation& operation, Task& task) const;
+  void setCutOff(const Operation& operation, Season season, Task& task);
+  std::vector<Task> passesOf(const Operation& operation, const Task& whole) const;
+  bool isFinished(const Task& task) const;
+
+  const Orchard* orchard_;
+  const Trade* trade_;
+  const Planting* planting_;
+  const Programme* programme_;
+  const ProgressByTask* progress_;
+  Day today_;
+  Hemisphere hemisphere_;
+  Vigour vigour_;
+  std::map<Season, Outlook> outlooks_;
+  std::map<std::pair<std::string, Season>, std::vector<Task>> dated_;
+  std::vector<Sentence> notes_;
+};
+
+}  // namespace topwire
