@@ -50,8 +50,8 @@ struct EnglishValue {
 
 }  // namespace
 
-Sentence::Sentence(Phrase phrase, std::vector<Value> values)
-    : context(phrase.context), text(phrase.text), values(std::move(values)) {}
+Sentence::Sentence(Phrase spoken, std::vector<Value> filledWith)
+    : context(spoken.context), text(spoken.text), values(std::move(filledWith)) {}
 
 std::string inEnglish(const Value& value) {
   return std::visit(EnglishValue{}, value);

@@ -54,7 +54,8 @@ struct Sentence {
   std::vector<Value> values;
 
   Sentence() = default;
-  Sentence(Phrase phrase, std::vector<Value> values = {});
+  // NOLINTNEXTLINE(google-explicit-constructor): a phrase alone is a whole sentence.
+  Sentence(Phrase spoken, std::vector<Value> filledWith = {});
   friend bool operator==(const Sentence&, const Sentence&) = default;
 };
 

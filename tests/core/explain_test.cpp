@@ -1,0 +1,97 @@
+#include "core/planning/explain.h"
+
+#include "tests/support/builders.h"
+#include "tests/support/operations.h"
+
+#include <gmock/gmock.h>
+
+namespace topwire {
+namespace {
+
+using namespace topwire::testing;
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class ExplainTest : public ::testing::Test {
+protected:
+  std::vector<std::string> why(const Programmes& programmes,
+                               std::size_t index = 0) const {
+    const FixedForecaster forecaster;
+    const Trade trade{tables, programmes, forecaster};
+    const Plan plan =
+        planTasks(orchard, trade, {Season{2027}, Season{2027}}, dayOf(2027, 4, 6));
+    std::vector<std::string> sentences;
+    for (const Sentence& sentence : explain(orchard, trade, plan.tasks.at(index)))
+      sentences.push_back(inEnglish(sentence));
+    return sentences;
+  }
+
+  Orchard orchard = orchardOfOne(northernSettings(), dayOf(2025, 4, 10));
+  TradeTables tables;
+};
+
+TEST_F(ExplainTest, NamesStageOffsetAndSpan) {
+  const auto told =
+      why(programmesOf({operation("rub", atStage(53, 3), atStage(57, -2))}));
+  EXPECT_THAT(told, Contains("Opens 11 April 2027: 3 days after green tip."));
+  EXPECT_THAT(told, Contains("Closes 1 May 2027: 2 days before pink."));
+  EXPECT_THAT(told,
+              Contains("green tip is expected on 8 April 2027; eight years in ten "
+                       "between 3 April 2027 and 13 April 2027."));
+}
+
+TEST_F(ExplainTest, TellsLabourFromTreesAndSeconds) {
+  EXPECT_THAT(why(programmesOf({operation("rub", atStage(53), atStage(57))})),
+              Contains("Labour: 1000 trees at 36 seconds each, 10.0 worker-hours."));
+}
+
+TEST_F(ExplainTest, TellsTheCutOffWithItsReason) {
+  Operation flowers = operation("flowers", atStage(57), atStage(60));
+  flowers.cutOff = CutOff{atStage(65, 2), {"Open flowers let blight in.", "-"}};
+  const auto told = why(programmesOf({flowers}));
+  EXPECT_THAT(
+      told,
+      Contains("No longer worth doing after 12 May 2027: 2 days after full bloom."));
+  EXPECT_THAT(told, Contains("Open flowers let blight in."));
+}
+
+TEST_F(ExplainTest, TellsVisitsOfARepeat) {
+  Operation tie = operation("tie", atMonth(6, 1), atMonth(9, 1));
+  tie.repeat = Repeat{{28, 21, 14}};
+  const auto told = why(programmesOf({tie}), 1);
+  EXPECT_THAT(told, Contains("Visit 2 of one every 21 days."));
+  EXPECT_THAT(told, Contains("After 2 August 2027 the next visit takes its place."));
+}
+
+TEST_F(ExplainTest, TellsWhatItWaitsFor) {
+  const auto told =
+      why(programmesOf({operation("wire", atMonth(4, 1), atMonth(4, 30)),
+                        operation("tie", afterJob("wire", 1), afterJob("wire", 21))}),
+          1);
+  EXPECT_THAT(told, Contains("Opens 1 May 2027: 1 day after \u201cDo wire\u201d."));
+  EXPECT_THAT(told, Contains(HasSubstr("not finished; its closing, 30 April 2027")));
+}
+
+TEST_F(ExplainTest, TellsWhoseWordAVigourClassIs) {
+  const Programmes rub = programmesOf({operation("rub", atStage(53), atStage(57))});
+  EXPECT_THAT(why(rub), Contains(HasSubstr("Vigour class: moderate, from Gala")));
+  orchard.plantings.begin()->second.vigour = Vigour::strong;
+  EXPECT_THAT(why(rub), Contains("Vigour class: strong, by the grower's word."));
+}
+
+TEST_F(ExplainTest, EveryShippedTaskCanSayWhyInBothLanguages) {
+  const FixedForecaster forecaster;
+  const Trade trade{shippedTables(), shippedProgrammes(), forecaster};
+  const Plan plan =
+      planTasks(orchard, trade, {Season{2022}, Season{2034}}, dayOf(2027, 4, 6));
+  for (const Task& task : plan.tasks) {
+    const auto told = explain(orchard, trade, task);
+    ASSERT_GE(told.size(), 4U) << task.key.operation;
+    for (const Sentence& sentence : told)
+      EXPECT_THAT(inEnglish(sentence), Not(HasSubstr("%")));
+  }
+}
+
+}  // namespace
+}  // namespace topwire
