@@ -128,7 +128,7 @@ Answer runBlocks(Surroundings& surroundings, const Arguments& arguments) {
 Answer runCopy(Surroundings& surroundings, const Arguments& arguments) {
   const Done copied = surroundings.files.copyTo(arguments.file, arguments.target);
   if (!copied) return problemsOf(copied);
-  const Sentence said{phrase("Console", "\"%1\" is a whole copy of \"%2\"."),
+  const Sentence said{phrase("Console", R"("%1" is a whole copy of "%2".)"),
                       {arguments.target, arguments.file}};
   return Outcome{spoken(said, arguments.language) + '\n', {}};
 }

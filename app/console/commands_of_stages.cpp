@@ -47,7 +47,7 @@ void addStages(Table& table,
                           blockOf(orchard, planting).name,
                           planting.cultivar,
                           std::int64_t{estimate.bbch},
-                          stage ? stage->name.in(language) : std::string{},
+                          stage != nullptr ? stage->name.in(language) : std::string{},
                           codeOf(estimate.kind),
                           estimate.date,
                           estimate.early,
@@ -108,7 +108,7 @@ Result<int> findStage(const std::string& text) {
       {nearest.empty()
            ? phrase("Console",
                     "There is no stage \"%1\"; `topwire-cli stages` lists those dated.")
-           : phrase("Console", "There is no stage \"%1\"; the nearest is \"%2\"."),
+           : phrase("Console", R"(There is no stage "%1"; the nearest is "%2".)"),
        {text, nearest}});
 }
 

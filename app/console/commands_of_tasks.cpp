@@ -131,7 +131,7 @@ Table narrowed(const Table& table) {
 }
 
 Done checkBlock(const Orchard& orchard, const std::string& name) {
-  if (name.empty() || blockByName(orchard, name)) return {};
+  if (name.empty() || blockByName(orchard, name) != nullptr) return {};
   std::string names;
   for (const Block* block : blocksInOrder(orchard))
     names += (names.empty() ? "" : ", ") + block->name;

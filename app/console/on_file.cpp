@@ -98,13 +98,14 @@ Words titleIn(const Orchard& orchard, const Trade& trade, const Task& task) {
 Result<const Planting*> findPlanting(const Orchard& orchard, const std::string& code) {
   if (const Planting* planting = plantingByCode(orchard, code)) return planting;
   std::vector<std::string> codes;
+  codes.reserve(orchard.plantings.size());
   for (const auto& [id, planting] : orchard.plantings) codes.push_back(planting.code);
   const std::string nearest = nearestName(code, codes);
   return refuse(
       {nearest.empty()
            ? phrase("Console",
                     "There is no planting \"%1\"; `topwire-cli blocks` lists them.")
-           : phrase("Console", "There is no planting \"%1\"; the nearest is \"%2\"."),
+           : phrase("Console", R"(There is no planting "%1"; the nearest is "%2".)"),
        {code, nearest}},
       "planting");
 }
@@ -119,7 +120,7 @@ Result<Day> dayOfRecord(const Arguments& arguments) {
 }
 
 Result<std::string> textOfFile(const std::string& path) {
-  std::ifstream file{path, std::ios::binary};
+  const std::ifstream file{path, std::ios::binary};
   std::ostringstream text;
   if (file.good()) text << file.rdbuf();
   if (!file.fail() && !text.fail()) return text.str();

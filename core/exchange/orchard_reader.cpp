@@ -25,6 +25,55 @@ std::string keyOf(const Fields& fields, const std::string& place) {
   return key;
 }
 
+void readPlanted(Fields& fields, Planting& planting) {
+  const auto planted = fields.day("planted");
+  const auto planned = fields.day("planned");
+  if (fields.has("planted") && fields.has("planned"))
+    fields.fault("planned",
+                 {phrase("Orchard file",
+                         "This planting is both \"planted\" and \"planned\"; keep the "
+                         "one that is so.")});
+  planting.planted = fields.has("planned")
+                         ? planned.value_or(Day{})
+                         : fields.required("planted", planted, "2024-04-18");
+}
+
+void readTrees(Fields& fields, Planting& planting) {
+  planting.treesPerRow = fields.whole("trees-per-row", 1, 99'999);
+  planting.trees = fields.whole("trees", 1, 999'999);
+}
+
+void readVigour(Fields& fields, Planting& planting) {
+  if (const auto vigour = fields.choice("vigour", {"weak", "moderate", "strong"}))
+    planting.vigour = static_cast<Vigour>(*vigour);
+  planting.vigourReason = fields.text("vigour-reason").value_or("");
+}
+
+int readStage(Fields& fields, const toml::table& table) {
+  const auto code = table["stage"].value_exact<std::int64_t>();
+  if (code) {
+    fields.whole("stage", 0, 99);
+    return static_cast<int>(*code);
+  }
+  const auto name = fields.required("stage", fields.text("stage"), "\"silver tip\"");
+  if (fields.isFaulty("stage")) return 0;
+  std::vector<std::string> names;
+  for (const Stage& stage : allStages()) {
+    if (stage.name.en == name) return stage.bbch;
+    names.push_back(stage.name.en);
+  }
+  const std::string nearest = nearestName(name, names);
+  fields.fault(
+      "stage",
+      {nearest.empty()
+           ? phrase("Orchard file",
+                    "There is no stage \"%1\"; write its BBCH code, such as 53, or its "
+                    "name, such as \"green tip\".")
+           : phrase("Orchard file", R"(There is no stage "%1"; write "%2".)"),
+       {name, nearest}});
+  return 0;
+}
+
 /// Builds the orchard record by record, with the deeds a person's entries go through. A
 /// record with faults is kept all the same, so that what refers to it is checked as well;
 /// the orchard is only handed out where there were none.
@@ -47,13 +96,9 @@ private:
   void readCrew(const toml::table& table);
   void readBlock(const toml::table& table);
   void readPlanting(const toml::table& table, const Block& block, bool rowsKnown);
-  void readPlanted(Fields& fields, Planting& planting);
-  void readTrees(Fields& fields, Planting& planting);
-  void readVigour(Fields& fields, Planting& planting);
   void readProgramme(Fields& fields, Planting& planting);
   void readSeen(const toml::table& table);
   std::optional<PlantingId> readPlantingCode(Fields& fields);
-  int readStage(Fields& fields, const toml::table& table);
   void readTick(const toml::table& table);
   bool perform(Fields& fields, const Checked<Change>& change);
 
@@ -126,6 +171,7 @@ void OrchardReading::readStation(Fields& fields, Settings& settings) {
     return;
   }
   std::vector<std::string> names;
+  names.reserve(tables_->stations.size());
   for (const Station& station : tables_->stations) names.push_back(station.name);
   const std::string nearest = nearestName(settings.station, names);
   fields.fault("station",
@@ -217,30 +263,6 @@ void OrchardReading::readPlanting(const toml::table& table,
     orchard().plantings[planting.id] = planting;
 }
 
-void OrchardReading::readPlanted(Fields& fields, Planting& planting) {
-  const auto planted = fields.day("planted");
-  const auto planned = fields.day("planned");
-  if (fields.has("planted") && fields.has("planned"))
-    fields.fault("planned",
-                 {phrase("Orchard file",
-                         "This planting is both \"planted\" and \"planned\"; keep the "
-                         "one that is so.")});
-  planting.planted = fields.has("planned")
-                         ? planned.value_or(Day{})
-                         : fields.required("planted", planted, "2024-04-18");
-}
-
-void OrchardReading::readTrees(Fields& fields, Planting& planting) {
-  planting.treesPerRow = fields.whole("trees-per-row", 1, 99'999);
-  planting.trees = fields.whole("trees", 1, 999'999);
-}
-
-void OrchardReading::readVigour(Fields& fields, Planting& planting) {
-  if (const auto vigour = fields.choice("vigour", {"weak", "moderate", "strong"}))
-    planting.vigour = static_cast<Vigour>(*vigour);
-  planting.vigourReason = fields.text("vigour-reason").value_or("");
-}
-
 void OrchardReading::readProgramme(Fields& fields, Planting& planting) {
   const auto id = fields.text("programme");
   const bool one = !programmes_->empty();
@@ -275,6 +297,7 @@ std::optional<PlantingId> OrchardReading::readPlantingCode(Fields& fields) {
   if (fields.isFaulty("planting")) return std::nullopt;
   if (const Planting* planting = plantingByCode(orchard(), code)) return planting->id;
   std::vector<std::string> codes;
+  codes.reserve(orchard().plantings.size());
   for (const auto& [id, planting] : orchard().plantings) codes.push_back(planting.code);
   const std::string nearest = nearestName(code, codes);
   fields.fault("planting",
@@ -283,34 +306,9 @@ std::optional<PlantingId> OrchardReading::readPlantingCode(Fields& fields) {
                              "No planting above has the code \"%1\"; name one that has "
                              "its block in this file.")
                     : phrase("Orchard file",
-                             "No planting above has the code \"%1\"; write \"%2\"."),
+                             R"(No planting above has the code "%1"; write "%2".)"),
                 {code, nearest}});
   return std::nullopt;
-}
-
-int OrchardReading::readStage(Fields& fields, const toml::table& table) {
-  const auto code = table["stage"].value_exact<std::int64_t>();
-  if (code) {
-    fields.whole("stage", 0, 99);
-    return static_cast<int>(*code);
-  }
-  const auto name = fields.required("stage", fields.text("stage"), "\"silver tip\"");
-  if (fields.isFaulty("stage")) return 0;
-  std::vector<std::string> names;
-  for (const Stage& stage : allStages()) {
-    if (stage.name.en == name) return stage.bbch;
-    names.push_back(stage.name.en);
-  }
-  const std::string nearest = nearestName(name, names);
-  fields.fault(
-      "stage",
-      {nearest.empty()
-           ? phrase("Orchard file",
-                    "There is no stage \"%1\"; write its BBCH code, such as 53, or its "
-                    "name, such as \"green tip\".")
-           : phrase("Orchard file", "There is no stage \"%1\"; write \"%2\"."),
-       {name, nearest}});
-  return 0;
 }
 
 void OrchardReading::readTick(const toml::table& table) {

@@ -51,17 +51,18 @@ Problem placed(Problem problem, const std::string& file, int line) {
 Result<Task> taskNamed(const Orchard& orchard, const Plan& plan, std::string_view text) {
   const auto key = parseTask(orchard, text);
   const Task* task = key ? plan.find(*key) : nullptr;
-  if (task) return *task;
+  if (task != nullptr) return *task;
   std::vector<std::string> names;
+  names.reserve(plan.tasks.size());
   for (const Task& one : plan.tasks) names.push_back(taskText(orchard, one.key));
   const std::string nearest = nearestName(text, names);
-  return refuse({nearest.empty()
-                     ? phrase("Task",
-                              "There is no task \"%1\"; a task is written as planting, "
-                              "operation, season and pass, with colons between.")
-                     : phrase("Task", "There is no task \"%1\"; the nearest is \"%2\"."),
-                 {std::string{text}, nearest}},
-                "task");
+  return refuse(
+      {nearest.empty() ? phrase("Task",
+                                "There is no task \"%1\"; a task is written as planting, "
+                                "operation, season and pass, with colons between.")
+                       : phrase("Task", R"(There is no task "%1"; the nearest is "%2".)"),
+       {std::string{text}, nearest}},
+      "task");
 }
 
 Checked<Orchard> settledOrchard(const DescribedOrchard& described,

@@ -33,18 +33,18 @@ Phrase phraseOf(RowFault::Kind kind) {
   switch (kind) {
     case RowFault::Kind::backwards:
       return phrase("Orchard file",
-                    "\"%1\" has the rows \"%2\" backwards; write the lower one first.");
+                    R"("%1" has the rows "%2" backwards; write the lower one first.)");
     case RowFault::Kind::outOfBounds:
       return phrase("Orchard file",
-                    "\"%1\" has the rows \"%2\"; row numbers go from 1 to 9999.");
+                    R"("%1" has the rows "%2"; row numbers go from 1 to 9999.)");
     case RowFault::Kind::twice:
       return phrase("Orchard file",
-                    "\"%1\" names rows of \"%2\" twice; name each row once.");
+                    R"("%1" names rows of "%2" twice; name each row once.)");
     case RowFault::Kind::notRows:
       break;
   }
   return phrase("Orchard file",
-                "\"%1\" has \"%2\" where rows belong; write them like \"1-12, 15\".");
+                R"("%1" has "%2" where rows belong; write them like "1-12, 15".)");
 }
 
 }  // namespace
@@ -103,7 +103,7 @@ void Fields::missing(std::string_view key, std::string_view example) {
 std::optional<std::string> Fields::text(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
-  if (const auto text = node->value_exact<std::string>()) return text;
+  if (auto text = node->value_exact<std::string>()) return text;
   fault(key,
         {phrase("Orchard file", "\"%1\" takes text; put what it says in quotes."),
          {std::string{key}}});
@@ -159,7 +159,7 @@ std::optional<Length> Fields::length(std::string_view key, UnitSystem units) {
   if (length) return length;
   fault(key,
         {phrase("Orchard file",
-                "\"%1\" takes a length, such as \"11 ft\", \"36 in\" or \"0.9 m\"."),
+                R"("%1" takes a length, such as "11 ft", "36 in" or "0.9 m".)"),
          {std::string{key}}});
   return std::nullopt;
 }
@@ -173,7 +173,7 @@ std::optional<std::size_t> Fields::choice(std::string_view key,
   std::string list;
   for (const std::string& name : names) list += (list.empty() ? "" : ", ") + name;
   fault(key,
-        {phrase("Orchard file", "\"%1\" is \"%2\"; it takes one of: %3."),
+        {phrase("Orchard file", R"("%1" is "%2"; it takes one of: %3.)"),
          {std::string{key}, *chosen, list}});
   return std::nullopt;
 }
@@ -248,10 +248,9 @@ void Fields::refuseOthers() {
           {phrase("Orchard file", "\"%2\" is no field of this %1; take the line out."),
            {title_, name}});
     else
-      faults_->add(
-          at,
-          {phrase("Orchard file", "\"%2\" is no field of this %1; write \"%3\"."),
-           {title_, name, nearest}});
+      faults_->add(at,
+                   {phrase("Orchard file", R"("%2" is no field of this %1; write "%3".)"),
+                    {title_, name, nearest}});
   }
 }
 
