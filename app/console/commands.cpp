@@ -140,7 +140,6 @@ int runConsole(const std::vector<std::string>& words,
     return static_cast<int>(ExitCode::usage);
   }
   const Language language = grammar.arguments().language;
-  speak(language == Language::spanish ? QStringLiteral("es") : QStringLiteral("en"));
   return tell(
       grammar.chosen().run(surroundings, grammar.arguments()), language, out, err);
 }

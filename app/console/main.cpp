@@ -41,9 +41,9 @@ int run(int argc, char** argv) {
     return static_cast<int>(ExitCode::problem);
   }
   const NormalsForecaster forecaster{shipped->tables};
-  const auto files = sqliteOrchardFiles();
+  SqliteOrchardFiles files;
   Surroundings surroundings{{shipped->tables, shipped->programmes, forecaster},
-                            *files,
+                            files,
                             secondsNow,
                             IdSource::fromSystem(),
                             localToday()};

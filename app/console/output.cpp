@@ -17,8 +17,9 @@ std::string tableIn(Format format, const Table& table) {
 }
 
 std::string spoken(const Sentence& sentence, Language language) {
-  return language == Language::english ? inEnglish(sentence)
-                                       : say(sentence).toStdString();
+  if (language == Language::english) return inEnglish(sentence);
+  static const Voice spanish{Language::spanish, QLocale{QLocale::Spanish}};
+  return spanish.say(sentence).toStdString();
 }
 
 }  // namespace topwire

@@ -13,7 +13,7 @@ namespace topwire {
 namespace {
 
 /// The name in the file of a field that a deed names: "rowSpacing" is "row-spacing".
-std::string keyOf(const Fields& fields, const std::string& place) {
+std::string keyOf(const TableFields& fields, const std::string& place) {
   std::string key;
   for (const char c : place) {
     const bool capital = c >= 'A' && c <= 'Z';
@@ -25,7 +25,7 @@ std::string keyOf(const Fields& fields, const std::string& place) {
   return key;
 }
 
-void readPlanted(Fields& fields, Planting& planting) {
+void readPlanted(TableFields& fields, Planting& planting) {
   const auto planted = fields.day("planted");
   const auto planned = fields.day("planned");
   if (fields.has("planted") && fields.has("planned"))
@@ -38,18 +38,18 @@ void readPlanted(Fields& fields, Planting& planting) {
                          : fields.required("planted", planted, "2024-04-18");
 }
 
-void readTrees(Fields& fields, Planting& planting) {
+void readTrees(TableFields& fields, Planting& planting) {
   planting.treesPerRow = fields.whole("trees-per-row", 1, 99'999);
   planting.trees = fields.whole("trees", 1, 999'999);
 }
 
-void readVigour(Fields& fields, Planting& planting) {
+void readVigour(TableFields& fields, Planting& planting) {
   if (const auto vigour = fields.choice("vigour", {"weak", "moderate", "strong"}))
     planting.vigour = static_cast<Vigour>(*vigour);
   planting.vigourReason = fields.text("vigour-reason").value_or("");
 }
 
-int readStage(Fields& fields, const toml::table& table) {
+int readStage(TableFields& fields, const toml::table& table) {
   const auto code = table["stage"].value_exact<std::int64_t>();
   if (code) {
     fields.whole("stage", 0, 99);
@@ -82,7 +82,7 @@ public:
   OrchardReading(const TradeTables& tables,
                  const Programmes& programmes,
                  IdSource& ids,
-                 Faults& faults)
+                 FileFaults& faults)
       : tables_(&tables), programmes_(&programmes), ids_(&ids), faults_(&faults) {}
 
   void read(const toml::table& file);
@@ -91,16 +91,18 @@ public:
 
 private:
   void readSettings(const toml::table& table);
-  void readStation(Fields& fields, Settings& settings);
-  void readNormals(const toml::table& table, Settings& settings);
+  void readStation(TableFields& fields, Settings& settings);
+  bool readNormals(const toml::table& table, Settings& settings);
   void readCrew(const toml::table& table);
   void readBlock(const toml::table& table);
-  void readPlanting(const toml::table& table, const Block& block, bool rowsKnown);
-  void readProgramme(Fields& fields, Planting& planting);
+  void readPlanting(const toml::table& table,
+                    const Block& block,
+                    const TableFields& blockFields);
+  void readProgramme(TableFields& fields, Planting& planting);
   void readSeen(const toml::table& table);
-  std::optional<PlantingId> readPlantingCode(Fields& fields);
+  std::optional<PlantingId> readPlantingCode(TableFields& fields);
   void readTick(const toml::table& table);
-  bool perform(Fields& fields, const Checked<Change>& change);
+  bool perform(TableFields& fields, const Checked<Change>& change);
 
   Orchard& orchard() { return described_.orchard; }
 
@@ -109,12 +111,12 @@ private:
   const TradeTables* tables_;
   const Programmes* programmes_;
   IdSource* ids_;
-  Faults* faults_;
+  FileFaults* faults_;
   DescribedOrchard described_;
 };
 
 void OrchardReading::read(const toml::table& file) {
-  Fields fields{file, "file", *faults_};
+  TableFields fields{file, "file", *faults_};
   if (const toml::table* settings = fields.oneTable("orchard"))
     readSettings(*settings);
   else if (!fields.has("orchard"))
@@ -131,7 +133,7 @@ void OrchardReading::read(const toml::table& file) {
 
 /// True where the change was performed; else its problems are noted at the fields they
 /// name, except for those whose field is known to be at fault.
-bool OrchardReading::perform(Fields& fields, const Checked<Change>& change) {
+bool OrchardReading::perform(TableFields& fields, const Checked<Change>& change) {
   if (change) {
     apply(orchard(), *change);
     return true;
@@ -144,7 +146,7 @@ bool OrchardReading::perform(Fields& fields, const Checked<Change>& change) {
 }
 
 void OrchardReading::readSettings(const toml::table& table) {
-  Fields fields{table, "orchard", *faults_};
+  TableFields fields{table, "orchard", *faults_};
   Settings settings;
   const auto units = fields.choice("units", {"metric", "us-customary"});
   settings.units = units == 1U ? UnitSystem::usCustomary : UnitSystem::metric;
@@ -160,16 +162,21 @@ void OrchardReading::readSettings(const toml::table& table) {
     orchard().settings = settings;
 }
 
-void OrchardReading::readStation(Fields& fields, Settings& settings) {
+void OrchardReading::readStation(TableFields& fields, Settings& settings) {
   settings.station = fields.required("station", fields.text("station"), "\"Ellensburg\"");
   const toml::table* normals = fields.oneTable("normals");
-  if (normals != nullptr) return readNormals(*normals, settings);
-  if (fields.isFaulty("station") || fields.isFaulty("normals")) return;
+  if (normals != nullptr) {
+    if (!readNormals(*normals, settings)) fields.mute("normals");
+    return;
+  }
+  if (fields.isFaulty("normals")) return;
   if (const Station* station = tables_->station(settings.station)) {
     settings.stationElevation = station->elevation;
     settings.normals = station->normals;
     return;
   }
+  fields.mute("normals");
+  if (fields.isFaulty("station")) return;
   std::vector<std::string> names;
   names.reserve(tables_->stations.size());
   for (const Station& station : tables_->stations) names.push_back(station.name);
@@ -185,8 +192,9 @@ void OrchardReading::readStation(Fields& fields, Settings& settings) {
                 {settings.station, nearest}});
 }
 
-void OrchardReading::readNormals(const toml::table& table, Settings& settings) {
-  Fields fields{table, "table of normals", *faults_};
+/// False where the table had faults.
+bool OrchardReading::readNormals(const toml::table& table, Settings& settings) {
+  TableFields fields{table, "table of normals", *faults_};
   settings.stationElevation =
       fields.required("station-elevation",
                       fields.length("station-elevation", settings.units),
@@ -205,10 +213,11 @@ void OrchardReading::readNormals(const toml::table& table, Settings& settings) {
   read("minimum", settings.normals.minimum);
   read("maximum", settings.normals.maximum);
   fields.refuseOthers();
+  return !fields.hasFaults();
 }
 
 void OrchardReading::readCrew(const toml::table& table) {
-  Fields fields{table, "crew", *faults_};
+  TableFields fields{table, "crew", *faults_};
   Crew crew;
   crew.id = ids_->next<CrewId>();
   crew.name = fields.required("name", fields.text("name"), "\"Heron\"");
@@ -219,7 +228,7 @@ void OrchardReading::readCrew(const toml::table& table) {
 }
 
 void OrchardReading::readBlock(const toml::table& table) {
-  Fields fields{table, "block", *faults_};
+  TableFields fields{table, "block", *faults_};
   Block block;
   block.id = ids_->next<BlockId>();
   block.name = fields.required("name", fields.text("name"), "\"Creek 1\"");
@@ -232,14 +241,13 @@ void OrchardReading::readBlock(const toml::table& table) {
   const auto plantings = fields.tables("planting");
   fields.refuseOthers();
   if (!perform(fields, addBlock(orchard(), block))) orchard().blocks[block.id] = block;
-  for (const toml::table* planting : plantings)
-    readPlanting(*planting, block, !fields.isFaulty("rows"));
+  for (const toml::table* planting : plantings) readPlanting(*planting, block, fields);
 }
 
 void OrchardReading::readPlanting(const toml::table& table,
                                   const Block& block,
-                                  bool rowsKnown) {
-  Fields fields{table, "planting", *faults_};
+                                  const TableFields& blockFields) {
+  TableFields fields{table, "planting", *faults_};
   Planting planting;
   planting.id = ids_->next<PlantingId>();
   planting.block = block.id;
@@ -258,12 +266,14 @@ void OrchardReading::readPlanting(const toml::table& table,
   readVigour(fields, planting);
   readProgramme(fields, planting);
   fields.refuseOthers();
-  if (!rowsKnown) fields.mute("rows");
+  // What follows from a fault of the block is not told again.
+  if (blockFields.isFaulty("rows")) fields.mute("rows");
+  if (blockFields.isFaulty("row-length")) fields.mute("trees-per-row");
   if (!perform(fields, addPlanting(orchard(), *tables_, planting)))
     orchard().plantings[planting.id] = planting;
 }
 
-void OrchardReading::readProgramme(Fields& fields, Planting& planting) {
+void OrchardReading::readProgramme(TableFields& fields, Planting& planting) {
   const auto id = fields.text("programme");
   const bool one = !programmes_->empty();
   planting.programme = id ? *id : one ? programmes_->begin()->first : std::string{};
@@ -277,7 +287,7 @@ void OrchardReading::readProgramme(Fields& fields, Planting& planting) {
 }
 
 void OrchardReading::readSeen(const toml::table& table) {
-  Fields fields{table, "stage seen", *faults_};
+  TableFields fields{table, "stage seen", *faults_};
   Observation seen;
   seen.id = ids_->next<ObservationId>();
   const auto planting = readPlantingCode(fields);
@@ -291,7 +301,7 @@ void OrchardReading::readSeen(const toml::table& table) {
   perform(fields, observeStage(orchard(), seen));
 }
 
-std::optional<PlantingId> OrchardReading::readPlantingCode(Fields& fields) {
+std::optional<PlantingId> OrchardReading::readPlantingCode(TableFields& fields) {
   const auto code =
       fields.required("planting", fields.text("planting"), "\"creek-1-gala\"");
   if (fields.isFaulty("planting")) return std::nullopt;
@@ -312,7 +322,7 @@ std::optional<PlantingId> OrchardReading::readPlantingCode(Fields& fields) {
 }
 
 void OrchardReading::readTick(const toml::table& table) {
-  Fields fields{table, "tick", *faults_};
+  TableFields fields{table, "tick", *faults_};
   DescribedOrchard::WantedTick tick;
   tick.task =
       fields.required("task", fields.text("task"), "\"creek-1-gala:leader-tie:2027:1\"");
@@ -333,7 +343,7 @@ Checked<DescribedOrchard> readOrchard(std::string_view toml,
                                       const TradeTables& tables,
                                       const Programmes& programmes,
                                       IdSource& ids) {
-  Faults faults{file};
+  FileFaults faults{file};
   const auto parsed = parseToml(toml, faults);
   if (!parsed) return tl::unexpected{faults.inOrder()};
   OrchardReading reading{tables, programmes, ids, faults};

@@ -49,11 +49,11 @@ Phrase phraseOf(RowFault::Kind kind) {
 
 }  // namespace
 
-void Faults::add(int line, Sentence sentence) {
+void FileFaults::add(int line, Sentence sentence) {
   found_.emplace_back(line, std::move(sentence));
 }
 
-Problems Faults::inOrder() const {
+Problems FileFaults::inOrder() const {
   auto sorted = found_;
   std::ranges::stable_sort(
       sorted, {}, [](const std::pair<int, Sentence>& fault) { return fault.first; });
@@ -63,7 +63,7 @@ Problems Faults::inOrder() const {
   return problems;
 }
 
-std::optional<toml::table> parseToml(std::string_view text, Faults& faults) {
+std::optional<toml::table> parseToml(std::string_view text, FileFaults& faults) {
   try {
     return toml::parse(text);
   } catch (const toml::parse_error& fault) {
@@ -75,32 +75,32 @@ std::optional<toml::table> parseToml(std::string_view text, Faults& faults) {
   }
 }
 
-int Fields::line() const {
+int TableFields::line() const {
   return static_cast<int>(table_->source().begin.line);
 }
 
-int Fields::lineOf(std::string_view key) const {
+int TableFields::lineOf(std::string_view key) const {
   const toml::node* node = table_->get(key);
   return node == nullptr ? line() : static_cast<int>(node->source().begin.line);
 }
 
-void Fields::fault(std::string_view key, Sentence sentence) {
+void TableFields::fault(std::string_view key, Sentence sentence) {
   faulty_.emplace(key);
   faults_->add(lineOf(key), std::move(sentence));
 }
 
-const toml::node* Fields::find(std::string_view key) {
+const toml::node* TableFields::find(std::string_view key) {
   asked_.emplace(key);
   return table_->get(key);
 }
 
-void Fields::missing(std::string_view key, std::string_view example) {
+void TableFields::missing(std::string_view key, std::string_view example) {
   fault(key,
         {phrase("Orchard file", "This %1 has no \"%2\"; add a line such as %2 = %3."),
          {title_, std::string{key}, std::string{example}}});
 }
 
-std::optional<std::string> Fields::text(std::string_view key) {
+std::optional<std::string> TableFields::text(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   if (auto text = node->value_exact<std::string>()) return text;
@@ -110,7 +110,7 @@ std::optional<std::string> Fields::text(std::string_view key) {
   return std::nullopt;
 }
 
-std::optional<int> Fields::whole(std::string_view key, int least, int most) {
+std::optional<int> TableFields::whole(std::string_view key, int least, int most) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   const auto number = node->value_exact<std::int64_t>();
@@ -121,7 +121,7 @@ std::optional<int> Fields::whole(std::string_view key, int least, int most) {
   return std::nullopt;
 }
 
-std::optional<double> Fields::number(std::string_view key) {
+std::optional<double> TableFields::number(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   const auto number = node->is_number() ? node->value<double>() : std::nullopt;
@@ -132,7 +132,7 @@ std::optional<double> Fields::number(std::string_view key) {
   return std::nullopt;
 }
 
-std::optional<Day> Fields::day(std::string_view key) {
+std::optional<Day> TableFields::day(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   const auto text = node->value_exact<std::string>();
@@ -148,7 +148,7 @@ std::optional<Day> Fields::day(std::string_view key) {
   return std::nullopt;
 }
 
-std::optional<Length> Fields::length(std::string_view key, UnitSystem units) {
+std::optional<Length> TableFields::length(std::string_view key, UnitSystem units) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   const auto text = node->value_exact<std::string>();
@@ -164,8 +164,8 @@ std::optional<Length> Fields::length(std::string_view key, UnitSystem units) {
   return std::nullopt;
 }
 
-std::optional<std::size_t> Fields::choice(std::string_view key,
-                                          const std::vector<std::string>& names) {
+std::optional<std::size_t> TableFields::choice(std::string_view key,
+                                               const std::vector<std::string>& names) {
   const auto chosen = text(key);
   if (!chosen) return std::nullopt;
   const auto found = std::ranges::find(names, *chosen);
@@ -178,11 +178,11 @@ std::optional<std::size_t> Fields::choice(std::string_view key,
   return std::nullopt;
 }
 
-void Fields::notRows(std::string_view key, const RowFault& rowFault) {
+void TableFields::notRows(std::string_view key, const RowFault& rowFault) {
   fault(key, {phraseOf(rowFault.kind), {std::string{key}, rowFault.part}});
 }
 
-std::optional<RowSet> Fields::rows(std::string_view key) {
+std::optional<RowSet> TableFields::rows(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return std::nullopt;
   const auto number = node->value_exact<std::int64_t>();
@@ -194,7 +194,7 @@ std::optional<RowSet> Fields::rows(std::string_view key) {
   return std::nullopt;
 }
 
-std::vector<double> Fields::numbers(std::string_view key) {
+std::vector<double> TableFields::numbers(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return {};
   std::vector<double> all;
@@ -209,7 +209,7 @@ std::vector<double> Fields::numbers(std::string_view key) {
   return {};
 }
 
-std::vector<const toml::table*> Fields::tables(std::string_view key) {
+std::vector<const toml::table*> TableFields::tables(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return {};
   std::vector<const toml::table*> all;
@@ -225,7 +225,7 @@ std::vector<const toml::table*> Fields::tables(std::string_view key) {
   return {};
 }
 
-const toml::table* Fields::oneTable(std::string_view key) {
+const toml::table* TableFields::oneTable(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return nullptr;
   if (const toml::table* table = node->as_table()) return table;
@@ -235,12 +235,13 @@ const toml::table* Fields::oneTable(std::string_view key) {
   return nullptr;
 }
 
-void Fields::refuseOthers() {
+void TableFields::refuseOthers() {
   const std::vector<std::string> known{asked_.begin(), asked_.end()};
   for (const auto& [key, node] : *table_) {
     const std::string name{key.str()};
     if (asked_.contains(name)) continue;
     const std::string nearest = nearestName(name, known);
+    faulty_.insert(nearest.empty() ? name : nearest);
     const int at = static_cast<int>(key.source().begin.line);
     if (nearest.empty())
       faults_->add(

@@ -18,9 +18,9 @@
 namespace topwire {
 
 /// Everything found wrong with one text, each placed at "file:line".
-class Faults {
+class FileFaults {
 public:
-  explicit Faults(std::string file) : file_(std::move(file)) {}
+  explicit FileFaults(std::string file) : file_(std::move(file)) {}
 
   bool any() const { return !found_.empty(); }
 
@@ -34,15 +34,15 @@ private:
 };
 
 /// The table a text holds; nothing where it is not TOML, with the fault noted.
-std::optional<toml::table> parseToml(std::string_view text, Faults& faults);
+std::optional<toml::table> parseToml(std::string_view text, FileFaults& faults);
 
 /// Reads one table of a file field by field. A field that is there but not as it should
 /// be is noted as a fault and read as absent. The fields asked for are the ones known, so
 /// that `refuseOthers`, called last, finds the misspelt ones.
-class Fields {
+class TableFields {
 public:
   /// `title` is how faults call it: "block". The references must outlive this.
-  Fields(const toml::table& table, std::string title, Faults& faults)
+  TableFields(const toml::table& table, std::string title, FileFaults& faults)
       : table_(&table), title_(std::move(title)), faults_(&faults) {}
 
   std::optional<std::string> text(std::string_view key);
@@ -75,6 +75,8 @@ public:
   /// True where a fault of this field, or its absence, was noted already.
   bool isFaulty(std::string_view key) const { return faulty_.contains(key); }
 
+  bool hasFaults() const { return !faulty_.empty(); }
+
   /// From now on the field counts as faulty, because the fault was noted elsewhere.
   void mute(std::string_view key) { faulty_.emplace(key); }
 
@@ -82,6 +84,7 @@ public:
   /// The table's own line where the field is absent.
   int lineOf(std::string_view key) const;
   void fault(std::string_view key, Sentence sentence);
+  /// A misspelt field counts as faulty under the name it was meant to have.
   void refuseOthers();
 
 private:
@@ -91,7 +94,7 @@ private:
 
   const toml::table* table_;
   std::string title_;
-  Faults* faults_;
+  FileFaults* faults_;
   std::set<std::string, std::less<>> asked_;
   std::set<std::string, std::less<>> faulty_;
 };
