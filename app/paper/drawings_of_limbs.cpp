@@ -122,13 +122,18 @@ Drawing brushSweep() {
   pen.off("M8 111L20 106", 2.2);
   pen.off("M28 111L42 105", 2.2);
   pen.lens({24, 107}, 10);
-  pen.wood({{76, 88}, {76.4, 60}, {75.6, 24}, {76, -2}}, 16, 14, weight::trunk);
-  lensGround(pen, 88);
-  pen.erase("M71 88L81 88", 4);
-  pen.off("M60 100L104 80M84 89L88 74M94 84L110 86M74 94L66 82", 3);
-  pen.stroke("M118 87L150 66M122 88L142 60M128 88L152 82M134 72L124 66M140 68L144 78",
-             weight::trunk);
-  pen.arrow({92, 50}, {126, 50}, 3, 11);
+  pen.wood({{73, 90}, {73.4, 60}, {72.6, 24}, {73, -2}}, 16, 14, weight::trunk);
+  lensGround(pen, 90);
+  pen.erase("M68 90L78 90", 4);
+  pen.wood({{86, 66}, {91, 60}, {95, 54}, {98, 46}}, 5, 4, weight::limb, Wood::off);
+  pen.wood({{74, 86}, {86, 78}, {98, 68}, {112, 64}}, 8, 5, weight::limb, Wood::off);
+  pen.wood(
+      {{112, 88}, {126, 84}, {138, 76}, {150, 64}}, 7, 4, weight::limb, Wood::closed);
+  pen.wood(
+      {{116, 66}, {128, 74}, {140, 80}, {156, 84}}, 7, 4, weight::limb, Wood::closed);
+  pen.wood(
+      {{124, 89}, {132, 86}, {142, 86}, {156, 88}}, 6, 4, weight::limb, Wood::closed);
+  pen.arrow({104, 34}, {138, 42}, 3, 11);
   return pen.finished();
 }
 
