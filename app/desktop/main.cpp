@@ -71,7 +71,7 @@ int run(QApplication& application, const DesktopOptions& options) {
   if (!shipped) return giveUp(shipped.error().front(), problemExit);
 
   const NormalsForecaster forecaster{shipped->tables};
-  OrchardFileStore files;
+  SqliteOrchardFiles files;
   const auto clock = [] { return QDateTime::currentSecsSinceEpoch(); };
   Session session{shipped->tables, shipped->programmes, forecaster, files, clock};
   session.setToday(options.today.value_or(dayByClock()));
