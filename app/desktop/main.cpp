@@ -1,4 +1,5 @@
 #include "app/desktop/options.h"
+#include "app/look/application_icon.h"
 #include "app/look/look.h"
 #include "app/windows/day_field.h"
 #include "app/windows/main_window.h"
@@ -9,7 +10,6 @@
 
 #include <QApplication>
 #include <QDateTime>
-#include <QIcon>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTimer>
@@ -101,7 +101,7 @@ int main(int argc, char** argv) {
   QApplication::setApplicationName(QStringLiteral("Topwire"));
   QApplication::setApplicationVersion(QStringLiteral("0.1.0"));
   QApplication::setDesktopFileName(QStringLiteral("topwire"));
-  QApplication::setWindowIcon(QIcon{QStringLiteral(":/icons/topwire.svg")});
+  QApplication::setWindowIcon(topwire::applicationIcon());
   const auto options = topwire::readOptions(QApplication::arguments());
   if (!options) return topwire::giveUp(options.error(), topwire::usageExit);
   return topwire::run(application, *options);
