@@ -40,6 +40,10 @@ Season currentSeason(const Session& session) {
   return seasonOf(session.today(), session.orchard().settings.hemisphere());
 }
 
+QString sayCounted(std::int64_t count, Phrase one, Phrase many) {
+  return say(Sentence{counted(count, one, many), {count}});
+}
+
 QString countText(std::int64_t count) {
   return QLocale().toString(static_cast<qlonglong>(count));
 }
@@ -80,7 +84,8 @@ QString blockSubtitle(const Session& session, const Block& block) {
     parts << stockText(first) << ageText(session, first)
           << nameOf(vigourOf(session.tables(), first).vigour);
   }
-  parts << BlockWords::tr("%n rows", nullptr, block.rows.count());
+  parts << sayCounted(
+      block.rows.count(), phrase("Blocks", "%1 row"), phrase("Blocks", "%1 rows"));
   if (!plantings.empty())
     parts << BlockWords::tr("trees: %1")
                  .arg(perArea(session.orchard().settings.units,
@@ -134,7 +139,9 @@ QString stateText(const TaskView& view, Day today) {
     case TaskState::closing:
       return BlockWords::tr("closes %1").arg(shortDayText(task.closes));
     case TaskState::late:
-      return BlockWords::tr("%n days late", nullptr, daysBetween(task.closes, today));
+      return sayCounted(daysBetween(task.closes, today),
+                        phrase("Blocks", "%1 day late"),
+                        phrase("Blocks", "%1 days late"));
     default:
       return nameOf(view.state);
   }

@@ -25,6 +25,8 @@ QString densityText(UnitSystem units, Length rowSpacing, Length treeSpacing);
 QString nameOf(PlantingKind kind);
 /// "closes Sat 10 April", "3 days late".
 QString stateText(const TaskView& view, Day today);
+/// One phrase for one, another for more, with the count as %1.
+QString sayCounted(std::int64_t count, Phrase one, Phrase many);
 /// A count in the reader's locale.
 QString countText(std::int64_t count);
 

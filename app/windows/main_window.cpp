@@ -1,6 +1,7 @@
 #include "app/windows/main_window.h"
 
 #include "app/look/card.h"
+#include "app/windows/block_words.h"
 #include "app/windows/blocks_page.h"
 #include "app/windows/calendar_page.h"
 #include "app/windows/notice_bar.h"
@@ -62,6 +63,7 @@ void MainWindow::build() {
   auto* all = new QWidget;
   rail_ = new Rail;
   pages_ = new QStackedWidget;
+  pages_->setObjectName(QStringLiteral("pages"));
   notice_ = new NoticeBar;
   lookOnly_ = lookOnlyBar();
   buildPages(*pages_);
@@ -136,9 +138,12 @@ void MainWindow::refresh() {
            : QStringLiteral("Topwire"));
   if (!open) return;
   const Orchard& orchard = session_->orchard();
-  const QString blocks =
-      tr("%n blocks", nullptr, static_cast<int>(orchard.blocks.size()));
-  const QString crews = tr("%n crews", nullptr, static_cast<int>(orchard.crews.size()));
+  const QString blocks = sayCounted(static_cast<std::int64_t>(orchard.blocks.size()),
+                                    phrase("Blocks", "%1 block"),
+                                    phrase("Blocks", "%1 blocks"));
+  const QString crews = sayCounted(static_cast<std::int64_t>(orchard.crews.size()),
+                                   phrase("Blocks", "%1 crew"),
+                                   phrase("Blocks", "%1 crews"));
   rail_->describe(QString::fromStdString(orchard.settings.name),
                   orchard.crews.empty() ? blocks : tr("%1 · %2").arg(blocks, crews),
                   todayFrom_ == TodayFrom::given

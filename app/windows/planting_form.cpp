@@ -230,7 +230,9 @@ void PlantingForm::sayWhatFollows(const Planting& planting) {
           session_->orchard().settings.units, block.rowSpacing, planting.treeSpacing));
   const int trees = treesIn(session_->orchard(), planting);
   form_->setHint(QStringLiteral("rows"),
-                 trees > 0 ? tr("%n trees", nullptr, trees) : QString{});
+                 trees > 0 ? sayCounted(
+                     trees, phrase("Blocks", "%1 tree"), phrase("Blocks", "%1 trees"))
+                           : QString{});
   form_->setHint(QStringLiteral("planted"), ageText(*session_, planting));
 }
 

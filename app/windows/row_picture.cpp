@@ -1,6 +1,7 @@
 #include "app/windows/row_picture.h"
 
 #include "app/look/look.h"
+#include "app/windows/block_words.h"
 
 #include <QHelpEvent>
 #include <QPainter>
@@ -176,7 +177,10 @@ QString RowPicture::laneText(const RowLane& lane) const {
   else
     text += lane.inTask ? tr(": to do") : tr(": not in this task");
   if (lane.kind == PlantingKind::pollinizer) text += tr(", pollinizer");
-  if (lane.replants > 0) text += tr(", %n replants", nullptr, lane.replants);
+  if (lane.replants > 0)
+    text += sayCounted(lane.replants,
+                       phrase("Blocks", ", %1 replant"),
+                       phrase("Blocks", ", %1 replants"));
   return text;
 }
 

@@ -19,11 +19,6 @@ protected:
     window.showPage(Page::settings);
   }
 
-  QLineEdit* name() {
-    return window.findChild<QWidget*>(QStringLiteral("settingsPage"))
-        ->findChild<QLineEdit*>(QStringLiteral("field-name"));
-  }
-
   void choose(const char* combo, int index) {
     auto* box = find<QComboBox>(combo);
     box->setCurrentIndex(index);
@@ -34,7 +29,7 @@ protected:
 };
 
 TEST_F(SettingsPageTest, savingIsOneChange) {
-  name()->setText(QStringLiteral("Alder Bend East"));
+  find<QLineEdit>("field-name")->setText(QStringLiteral("Alder Bend East"));
   find<QLineEdit>("field-latitude")->setText(QStringLiteral("46,5"));
   click("saveSettings");
   EXPECT_EQ(saved().name, "Alder Bend East");

@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -44,7 +45,10 @@ protected:
 
   template <class Widget>
   Widget* find(const char* name) {
-    auto* found = window.findChild<Widget*>(QLatin1String(name));
+    QWidget* page =
+        window.findChild<QStackedWidget*>(QStringLiteral("pages"))->currentWidget();
+    auto* found = page->findChild<Widget*>(QLatin1String(name));
+    if (found == nullptr) found = window.findChild<Widget*>(QLatin1String(name));
     if (found == nullptr) throw std::runtime_error(std::string{"no widget "} + name);
     return found;
   }
