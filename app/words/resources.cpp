@@ -1,0 +1,48 @@
+#include "app/words/resources.h"
+
+#include "core/programme/programme_reader.h"
+
+#include <QFile>
+
+namespace topwire {
+
+namespace {
+
+template <class T>
+using Reader = Checked<T> (*)(std::string_view, const std::string&);
+
+/// Reads one shipped file; its problems are added to `problems`.
+template <class T>
+T readOne(const char* path, Reader<T> read, Problems& problems) {
+  QFile file{QStringLiteral(":/") + QString::fromUtf8(path)};
+  if (!file.open(QIODevice::ReadOnly)) {
+    problems.push_back(
+        refuse(
+            Sentence{phrase("File", "%1 is missing from the program. Install it again."),
+                     {std::string{path}}})
+            .value());
+    return {};
+  }
+  Checked<T> result = read(file.readAll().toStdString(), path);
+  if (result) return std::move(*result);
+  problems.insert(problems.end(), result.error().begin(), result.error().end());
+  return {};
+}
+
+}  // namespace
+
+Checked<Shipped> loadShipped() {
+  Problems problems;
+  Shipped shipped;
+  shipped.tables.cultivars = readOne("tables/cultivars.toml", readCultivars, problems);
+  shipped.tables.rootstocks = readOne("tables/rootstocks.toml", readRootstocks, problems);
+  shipped.tables.stations = readOne("tables/stations.toml", readStations, problems);
+  Programme programme =
+      readOne("programmes/tall-spindle-apple.toml", readProgramme, problems);
+  if (!problems.empty()) return tl::unexpected{std::move(problems)};
+  const std::string id = programme.id;
+  shipped.programmes.emplace(id, std::move(programme));
+  return shipped;
+}
+
+}  // namespace topwire

@@ -1,7 +1,7 @@
 #include "core/base/phrase.h"
 
 #include <array>
-#include <cstdio>
+#include <charconv>
 #include <utility>
 
 namespace topwire {
@@ -33,9 +33,14 @@ struct EnglishValue {
   std::string operator()(std::int64_t number) const { return std::to_string(number); }
 
   std::string operator()(Figure figure) const {
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", figure.decimals, figure.value);
-    return text;
+    // Not printf, which writes the decimal sign of whatever locale the program set.
+    std::array<char, 400> text{};
+    const auto end = std::to_chars(text.data(),
+                                   text.data() + text.size(),
+                                   figure.value,
+                                   std::chars_format::fixed,
+                                   figure.decimals);
+    return {text.data(), end.ptr};
   }
 
   std::string operator()(Day day) const { return longDay(day); }

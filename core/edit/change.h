@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -28,7 +29,8 @@ using AnyEdit = std::variant<Edit<Settings>,
                              Edit<TaskMark>>;
 
 /// Every edit of the orchard is such a value: performing it is one transaction, one undo
-/// step and one telling of the screens. Its name is the sentence history shows.
+/// step and one telling of the screens. Its name is the sentence history shows. A record
+/// stands in it at most once.
 struct Change {
   Sentence name;
   std::vector<AnyEdit> edits;
@@ -42,8 +44,12 @@ struct Change {
 /// tick is a further one that takes it back; `ids` gives that its id.
 Change inverted(const Change& change, IdSource& ids);
 
-/// Applies every edit. Each `before` must be what the orchard holds; else it is a broken
-/// contract, since changes are made from that orchard.
+/// Whether the change can be applied: each `before` is what the orchard holds, and no
+/// planting goes that ticks stand on. The problem says which record is in the way.
+Done fits(const Orchard& orchard, const Change& change);
+
+/// Applies every edit of a change that fits; one that does not is a broken contract. A
+/// planting's stored tasks go with it, since they are derived from it.
 void apply(Orchard& orchard, const Change& change);
 
 /// JSON text, for the journal and for handing changes between machines; reading one back

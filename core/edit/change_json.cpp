@@ -1,0 +1,381 @@
+#include "core/edit/change.h"
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <concepts>
+#include <stdexcept>
+#include <type_traits>
+
+namespace topwire {
+
+namespace {
+
+using Json = nlohmann::json;
+
+/// Thrown and caught inside this file only, beside the library's own.
+struct Unreadable : std::runtime_error {
+  using std::runtime_error::runtime_error;
+};
+
+template <class T>
+T orThrow(std::optional<T> value, const std::string& text) {
+  if (!value) throw Unreadable{text};
+  return *value;
+}
+
+/// Enumerators by their place in the list.
+template <class Enum, std::size_t Count>
+struct EnumWords {
+  std::array<const char*, Count> words;
+
+  Json write(Enum value) const { return words[static_cast<std::size_t>(value)]; }
+
+  Enum read(const Json& json) const {
+    const auto text = json.get<std::string>();
+    for (std::size_t i = 0; i < Count; ++i)
+      if (text == words[i]) return static_cast<Enum>(i);
+    throw Unreadable{text};
+  }
+};
+
+constexpr EnumWords<UnitSystem, 2> unitWords{{"metric", "us"}};
+constexpr EnumWords<PlantingKind, 3> kindWords{{"main", "pollinizer", "replant"}};
+constexpr EnumWords<Vigour, 3> vigourWords{{"weak", "moderate", "strong"}};
+
+Json toJson(Day day) {
+  return isoText(day);
+}
+
+Json toJson(Length length) {
+  return length.inMicrometres();
+}
+
+Json toJson(const RowSet& rows) {
+  return rowsText(rows);
+}
+
+Json toJson(UnitSystem units) {
+  return unitWords.write(units);
+}
+
+Json toJson(PlantingKind kind) {
+  return kindWords.write(kind);
+}
+
+Json toJson(Vigour vigour) {
+  return vigourWords.write(vigour);
+}
+
+Json toJson(const std::string& text) {
+  return text;
+}
+
+Json toJson(double number) {
+  return number;
+}
+
+Json toJson(const std::array<double, 12>& months) {
+  return months;
+}
+
+Json toJson(int number) {
+  return number;
+}
+
+template <class Tag>
+Json toJson(RecordId<Tag> id) {
+  return idText(id);
+}
+
+Json toJson(const DaySpan& span) {
+  return Json::array({isoText(span.first), isoText(span.last)});
+}
+
+void read(const Json& json, std::string& text) {
+  text = json.get<std::string>();
+}
+
+void read(const Json& json, int& number) {
+  number = json.get<int>();
+}
+
+void read(const Json& json, double& number) {
+  number = json.get<double>();
+}
+
+void read(const Json& json, Day& day) {
+  const auto text = json.get<std::string>();
+  day = orThrow(parseDay(text), text);
+}
+
+void read(const Json& json, Length& length) {
+  length = Length::micrometres(json.get<std::int64_t>());
+}
+
+void read(const Json& json, RowSet& rows) {
+  const auto text = json.get<std::string>();
+  ParsedRows parsed = parseRows(text);
+  if (parsed.fault) throw Unreadable{text};
+  rows = std::move(parsed.rows);
+}
+
+void read(const Json& json, UnitSystem& units) {
+  units = unitWords.read(json);
+}
+
+void read(const Json& json, PlantingKind& kind) {
+  kind = kindWords.read(json);
+}
+
+void read(const Json& json, Vigour& vigour) {
+  vigour = vigourWords.read(json);
+}
+
+template <class Tag>
+void read(const Json& json, RecordId<Tag>& id) {
+  const auto text = json.get<std::string>();
+  id = orThrow(parseId<RecordId<Tag>>(text), text);
+}
+
+void read(const Json& json, DaySpan& span) {
+  read(json.at(0), span.first);
+  read(json.at(1), span.last);
+}
+
+void read(const Json& json, std::array<double, 12>& months) {
+  months = json.get<std::array<double, 12>>();
+}
+
+template <class T>
+Json toJson(const std::optional<T>& value);
+template <class T>
+void read(const Json& json, std::optional<T>& value);
+
+/// Every record lists its fields once; writing and reading both walk the list.
+template <class Key, class Visit>
+  requires std::same_as<std::remove_const_t<Key>, TaskKey>
+void fields(Key& key, Visit visit) {
+  visit("planting", key.planting);
+  visit("operation", key.operation);
+  visit("season", key.season.year);
+  visit("pass", key.pass);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Settings>
+void fields(Record& settings, Visit visit) {
+  visit("name", settings.name);
+  visit("latitude", settings.latitude);
+  visit("elevation", settings.elevation);
+  visit("units", settings.units);
+  visit("station", settings.station);
+  visit("stationElevation", settings.stationElevation);
+  visit("minimum", settings.normals.minimum);
+  visit("maximum", settings.normals.maximum);
+  visit("recordsFrom", settings.recordsFrom);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Block>
+void fields(Record& block, Visit visit) {
+  visit("id", block.id);
+  visit("name", block.name);
+  visit("rows", block.rows);
+  visit("rowSpacing", block.rowSpacing);
+  visit("rowLength", block.rowLength);
+  visit("elevation", block.elevation);
+  visit("notes", block.notes);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Planting>
+void fields(Record& planting, Visit visit) {
+  visit("id", planting.id);
+  visit("block", planting.block);
+  visit("code", planting.code);
+  visit("cultivar", planting.cultivar);
+  visit("rootstock", planting.rootstock);
+  visit("kind", planting.kind);
+  visit("planted", planting.planted);
+  visit("rows", planting.rows);
+  visit("treeSpacing", planting.treeSpacing);
+  visit("treesPerRow", planting.treesPerRow);
+  visit("trees", planting.trees);
+  visit("vigour", planting.vigour);
+  visit("vigourReason", planting.vigourReason);
+  visit("programme", planting.programme);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Crew>
+void fields(Record& crew, Visit visit) {
+  visit("id", crew.id);
+  visit("name", crew.name);
+  visit("workers", crew.workers);
+  visit("hoursPerDay", crew.hoursPerDay);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Observation>
+void fields(Record& seen, Visit visit) {
+  visit("id", seen.id);
+  visit("planting", seen.planting);
+  visit("bbch", seen.bbch);
+  visit("day", seen.day);
+  visit("by", seen.by);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Tick>
+void fields(Record& tick, Visit visit) {
+  visit("id", tick.id);
+  visit("task", tick.task);
+  visit("rows", tick.rows);
+  visit("percent", tick.percent);
+  visit("minutes", tick.minutes);
+  visit("by", tick.by);
+  visit("day", tick.day);
+  visit("takesBack", tick.takesBack);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, TaskMark>
+void fields(Record& mark, Visit visit) {
+  visit("task", mark.task);
+  visit("moved", mark.moved);
+  visit("setAsideReason", mark.setAsideReason);
+  visit("handTitle", mark.handTitle);
+  visit("handSecondsPerTree", mark.handSecondsPerTree);
+}
+
+template <class Record>
+concept Listed = requires(Record& record) { fields(record, [](const char*, auto&) {}); };
+
+template <Listed Record>
+Json toJson(const Record& record) {
+  Json json = Json::object();
+  fields(record,
+         [&](const char* name, const auto& field) { json[name] = toJson(field); });
+  return json;
+}
+
+template <Listed Record>
+void read(const Json& json, Record& record) {
+  fields(record, [&](const char* name, auto& field) { read(json.at(name), field); });
+}
+
+template <class T>
+Json toJson(const std::optional<T>& value) {
+  return value ? toJson(*value) : Json{};
+}
+
+template <class T>
+void read(const Json& json, std::optional<T>& value) {
+  if (json.is_null()) return;
+  T held{};
+  read(json, held);
+  value = held;
+}
+
+/// In the order of AnyEdit's alternatives.
+constexpr std::array recordNames{
+    "settings", "block", "planting", "crew", "observation", "tick", "mark"};
+static_assert(recordNames.size() == std::variant_size_v<AnyEdit>);
+
+Json toJson(const AnyEdit& any) {
+  return std::visit(
+      [&](const auto& edit) {
+        return Json{{"record", recordNames[any.index()]},
+                    {"before", toJson(edit.before)},
+                    {"after", toJson(edit.after)}};
+      },
+      any);
+}
+
+template <std::size_t Index = 0>
+AnyEdit readEdit(const Json& json) {
+  if constexpr (Index == recordNames.size()) {
+    throw Unreadable{json.at("record").get<std::string>()};
+  } else {
+    if (json.at("record") != recordNames[Index]) return readEdit<Index + 1>(json);
+    std::variant_alternative_t<Index, AnyEdit> edit;
+    read(json.at("before"), edit.before);
+    read(json.at("after"), edit.after);
+    if (!edit.before && !edit.after) throw Unreadable{"an edit with neither side"};
+    return edit;
+  }
+}
+
+struct ValueWriter {
+  Json operator()(const std::string& text) const { return text; }
+
+  Json operator()(std::int64_t number) const { return number; }
+
+  Json operator()(Figure figure) const {
+    return {{"figure", figure.value}, {"decimals", figure.decimals}};
+  }
+
+  Json operator()(Day day) const { return {{"day", isoText(day)}}; }
+
+  Json operator()(const Words& words) const {
+    return {{"en", words.en}, {"es", words.es}};
+  }
+};
+
+Value readValue(const Json& json) {
+  if (json.is_string()) return json.get<std::string>();
+  if (json.is_number_integer()) return json.get<std::int64_t>();
+  if (json.contains("figure"))
+    return Figure{json.at("figure").get<double>(), json.at("decimals").get<int>()};
+  if (json.contains("en"))
+    return Words{json.at("en").get<std::string>(), json.at("es").get<std::string>()};
+  Day day{};
+  read(json.at("day"), day);
+  return day;
+}
+
+Json toJson(const Sentence& sentence) {
+  Json values = Json::array();
+  for (const Value& value : sentence.values)
+    values.push_back(std::visit(ValueWriter{}, value));
+  return {{"context", sentence.context}, {"text", sentence.text}, {"values", values}};
+}
+
+void read(const Json& json, Sentence& sentence) {
+  read(json.at("context"), sentence.context);
+  read(json.at("text"), sentence.text);
+  for (const Json& value : json.at("values")) sentence.values.push_back(readValue(value));
+}
+
+Change readChange(const Json& json) {
+  Change change;
+  read(json.at("name"), change.name);
+  for (const Json& edit : json.at("edits")) change.edits.push_back(readEdit(edit));
+  return change;
+}
+
+}  // namespace
+
+std::string toJson(const Change& change) {
+  Json edits = Json::array();
+  for (const AnyEdit& edit : change.edits) edits.push_back(toJson(edit));
+  const Json json{{"name", toJson(change.name)}, {"edits", edits}};
+  // Text that is no UTF-8 is mended rather than thrown about.
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+Result<Change> changeFromJson(std::string_view json) {
+  try {
+    return readChange(Json::parse(json));
+  } catch (const std::exception& fault) {
+    Problem problem{Sentence{phrase("Deed",
+                                    "A change on record can't be read, so undo does not "
+                                    "reach past it.")},
+                    {},
+                    fault.what()};
+    return tl::unexpected<Problem>{std::move(problem)};
+  }
+}
+
+}  // namespace topwire

@@ -30,7 +30,8 @@ public:
   /// no file is left behind.
   virtual Result<OpenedOrchard> create(const std::string& path,
                                        const Orchard& orchard) = 0;
-  /// A copy that is whole even while the file is open.
+  /// A copy that is whole even while the file is open; refused where a file stands
+  /// already.
   virtual Done copyTo(const std::string& from, const std::string& to) = 0;
 };
 

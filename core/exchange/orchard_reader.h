@@ -20,20 +20,22 @@ struct DescribedOrchard {
   /// Ticks name tasks that only a plan can date; they are performed after planning.
   struct WantedTick {
     std::string task;  ///< "creek-1-gala:leader-tie:2027:1"
-    std::string rows;
+    std::string rows;  ///< all of the task's where empty
     int percent = 100;
     int minutes = 0;
     std::string by;
     Day day{};
-    int line = 0;
+    int line = 0;  ///< where it stands in the text
   };
 
   std::vector<WantedTick> ticks;
 };
 
+/// `file` names the text in the problems.
 Checked<DescribedOrchard> readOrchard(std::string_view toml,
                                       const std::string& file,
                                       const TradeTables& tables,
+                                      const Programmes& programmes,
                                       IdSource& ids);
 
 }  // namespace topwire

@@ -52,6 +52,7 @@ struct Outlook {
   bool ladderHolds = true;
 
   const StageEstimate* find(int bbch) const;
+  friend bool operator==(const Outlook&, const Outlook&) = default;
 };
 
 /// Answers when a planting reaches its stages. Monthly normals stand behind it now; daily

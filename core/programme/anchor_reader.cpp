@@ -98,18 +98,27 @@ bool named(ProgrammeFields& fields, std::string_view point) {
   return fields.node(point) != nullptr;
 }
 
+void notOnePoint(ProgrammeFields& fields, const std::vector<std::string>& points) {
+  const Sentence said =
+      points.empty()
+          ? Sentence{phrase(
+                         "Programme",
+                         "In %1, %2 hangs on nothing; name a stage, planting = true, a "
+                         "month or the operation it comes after."),
+                     {fields.owner(), fields.path()}}
+          : Sentence{
+              phrase("Programme", "In %1, %2 hangs on both %3 and %4; keep one of them."),
+              {fields.owner(), fields.path(), points[0], points[1]}};
+  fields.faults().add(fields.line(), said);
+}
+
 std::optional<AnchorPoint> readPoint(ProgrammeFields& fields) {
   std::vector<std::string> points;
   for (const std::string point : {"stage", "planting", "month", "after"})
     if (named(fields, point)) points.push_back(point);
   if (points.size() != 1) {
-    const std::string all = points.empty() ? "-" : joined(points, " + ");
-    fields.faults().add(
-        fields.line(),
-        Sentence{phrase("Programme",
-                        "In %1, %2 has to hang on one of stage, planting, month or "
-                        "after, and names %3; keep or add one."),
-                 {fields.owner(), fields.path(), all}});
+    for (const std::string_view ofMonth : {"day", "season"}) fields.node(ofMonth);
+    notOnePoint(fields, points);
     return std::nullopt;
   }
   if (points.front() == "stage") return readStage(fields);

@@ -1,11 +1,11 @@
 #include "core/units/length.h"
 
 #include "core/base/contract.h"
+#include "core/base/phrase.h"
 
 #include <algorithm>
 #include <cctype>
 #include <cmath>
-#include <cstdio>
 #include <cstdlib>
 
 namespace topwire {
@@ -100,10 +100,8 @@ std::optional<Length> parseLength(std::string_view text, UnitSystem bare) {
 
 std::string lengthText(Length length, UnitSystem units) {
   const bool metric = units == UnitSystem::metric;
-  char digits[48];
-  std::snprintf(
-      digits, sizeof digits, "%.2f", metric ? length.inMetres() : length.inFeet());
-  std::string text = digits;
+  std::string text =
+      inEnglish(Value{Figure{metric ? length.inMetres() : length.inFeet(), 2}});
   text.erase(text.find_last_not_of('0') + 1);
   if (text.back() == '.') text.pop_back();
   return text + (metric ? " m" : " ft");

@@ -1,0 +1,360 @@
+#include "core/phenology/normals_forecaster.h"
+
+#include "tests/support/builders.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace topwire {
+
+namespace {
+
+constexpr Season season{2027};
+const Day today = dayOf(2027, 12, 31);
+
+Orchard orchardAt(const std::string& name, Day planted = dayOf(2020, 4, 10)) {
+  const Station& station = *testing::shippedTables().station(name);
+  Settings settings = testing::northernSettings();
+  settings.latitude = station.latitude;
+  settings.station = name;
+  settings.elevation = settings.stationElevation = station.elevation;
+  settings.normals = station.normals;
+  Orchard orchard = testing::orchardOfOne(settings, planted);
+  orchard.plantings.begin()->second.cultivar = "Golden Delicious";
+  return orchard;
+}
+
+Outlook outlookOf(const Orchard& orchard, Day day = today, Season wanted = season) {
+  return NormalsForecaster{testing::shippedTables()}.outlook(
+      orchard, orchard.plantings.begin()->second, wanted, day);
+}
+
+Day dateOf(const Outlook& outlook, int bbch) {
+  return outlook.find(bbch)->date;
+}
+
+void observe(Orchard& orchard, int bbch, Day day) {
+  Observation seen;
+  seen.id = {7, orchard.observations.size() + 1};
+  seen.planting = orchard.plantings.begin()->first;
+  seen.bbch = bbch;
+  seen.day = day;
+  orchard.observations[seen.id] = seen;
+}
+
+int reachOf(const StageEstimate& stage) {
+  return daysBetween(stage.date, stage.late);
+}
+
+/// Golden Delicious at Klein-Altendorf: mean full bloom on day 125 over 1958-2020 and,
+/// with the trend, day 119 at the end of that time, to which the normals of 1991-2020
+/// belong.
+TEST(NormalsForecaster, FullBloomFallsWhereItIsObserved) {
+  const Day bloom = dateOf(outlookOf(orchardAt("Klein-Altendorf")), stages::fullBloom);
+  EXPECT_NEAR(dayOfYear(bloom), 119, 4);
+}
+
+/// The ladder's dates from the same place's daily weather: pink 8 days before first
+/// bloom, tight cluster 18, half-inch green 27, green tip 41, petal fall 12 after it.
+TEST(NormalsForecaster, StagesStandAsFarApartAsTheRecordHasThem) {
+  const Outlook outlook = outlookOf(orchardAt("Klein-Altendorf"));
+  const auto before = [&](int bbch) {
+    return daysBetween(dateOf(outlook, bbch), dateOf(outlook, stages::firstBloom));
+  };
+  EXPECT_NEAR(before(stages::pink), 8, 3);
+  EXPECT_NEAR(before(stages::tightCluster), 18, 3);
+  EXPECT_NEAR(before(stages::halfInchGreen), 27, 3);
+  EXPECT_NEAR(before(stages::greenTip), 41, 4);
+  EXPECT_NEAR(before(stages::petalFall), -12, 3);
+}
+
+/// Common practice: apples bloom from late April to mid May in the Pacific Northwest's
+/// inland valleys, and from late September to early November in the south.
+TEST(NormalsForecaster, OtherDistrictsBloomInTheirSeason) {
+  struct Row {
+    const char* station;
+    Day first;
+    Day last;
+  };
+
+  const Row rows[] = {{"Ellensburg", dayOf(2027, 4, 20), dayOf(2027, 5, 15)},
+                      {"Penticton", dayOf(2027, 4, 20), dayOf(2027, 5, 15)},
+                      {"Orange Airport", dayOf(2027, 9, 20), dayOf(2027, 11, 5)}};
+  for (const auto& [station, first, last] : rows) {
+    const Day bloom = dateOf(outlookOf(orchardAt(station)), stages::fullBloom);
+    EXPECT_TRUE((DaySpan{first, last}).contains(bloom)) << isoText(bloom);
+  }
+}
+
+TEST(NormalsForecaster, DatesNeverRunBackwardsAndLieInTheirSpans) {
+  for (const Station& station : testing::shippedTables().stations)
+    for (const Cultivar& cultivar : testing::shippedTables().cultivars) {
+      Orchard orchard = orchardAt(station.name, dayOf(2027, 4, 10));
+      orchard.plantings.begin()->second.cultivar = cultivar.name;
+      const Outlook outlook = outlookOf(orchard);
+      EXPECT_EQ(outlook.stages.size(), allStages().size());
+      EXPECT_TRUE(std::ranges::is_sorted(outlook.stages, {}, &StageEstimate::date))
+          << station.name << " " << cultivar.name;
+      for (const StageEstimate& stage : outlook.stages)
+        EXPECT_TRUE((DaySpan{stage.early, stage.late}).contains(stage.date))
+            << stage.bbch;
+    }
+}
+
+TEST(NormalsForecaster, SouthernHarvestAndLeafFallLieInTheSameSeason) {
+  const Outlook outlook = outlookOf(orchardAt("Orange Airport"));
+  EXPECT_EQ(yearOf(dateOf(outlook, stages::harvest)), 2028);
+  EXPECT_EQ(isoText(dateOf(outlook, stages::leafFall)), "2028-05-15");
+  EXPECT_EQ(isoText(dateOf(outlookOf(orchardAt("Penticton")), stages::leafFall)),
+            "2027-11-15");
+}
+
+TEST(NormalsForecaster, HigherGroundIsColderAndLater) {
+  Orchard orchard = orchardAt("Penticton");
+  const Outlook low = outlookOf(orchard);
+  Block& creek = orchard.blocks.begin()->second;
+  creek.elevation = orchard.settings.stationElevation + Length::metres(200);
+  const Outlook high = outlookOf(orchard);
+  EXPECT_NEAR(high.find(stages::pink)->degreesForElevation, -1.3, 1e-9);
+  const int later =
+      daysBetween(dateOf(low, stages::fullBloom), dateOf(high, stages::fullBloom));
+  EXPECT_GE(later, 5);
+  EXPECT_LE(later, 12);
+}
+
+TEST(NormalsForecaster, ACultivarsShiftMovesBudsAndBloomInDays) {
+  Orchard orchard = orchardAt("Penticton");
+  const Outlook golden = outlookOf(orchard);
+  orchard.plantings.begin()->second.cultivar = "Gala";
+  const Outlook gala = outlookOf(orchard);
+  for (const int bbch : {stages::greenTip, stages::pink, stages::fullBloom}) {
+    EXPECT_EQ(daysBetween(dateOf(golden, bbch), dateOf(gala, bbch)), -3) << bbch;
+    EXPECT_EQ(gala.find(bbch)->cultivarShiftDays, -3);
+  }
+}
+
+TEST(NormalsForecaster, HarvestIsTheCultivarsOwnDaysAfterFullBloom) {
+  struct Row {
+    const char* cultivar;
+    int days;
+  };
+
+  constexpr Row rows[] = {
+      {"Elstar", 133}, {"Golden Delicious", 151}, {"Braeburn", 170}, {"Unheard-of", 151}};
+  for (const auto& [cultivar, days] : rows) {
+    Orchard orchard = orchardAt("Klein-Altendorf");
+    orchard.plantings.begin()->second.cultivar = cultivar;
+    const Outlook outlook = outlookOf(orchard);
+    EXPECT_EQ(
+        daysBetween(dateOf(outlook, stages::fullBloom), dateOf(outlook, stages::harvest)),
+        days)
+        << cultivar;
+    EXPECT_EQ(outlook.find(stages::harvest)->kind, StageKind::byOffset);
+    EXPECT_FALSE(outlook.find(stages::harvest)->heat);
+  }
+}
+
+TEST(NormalsForecaster, TreesInTheirFirstLeafWakeLater) {
+  const Outlook first = outlookOf(orchardAt("Penticton", dayOf(2027, 4, 10)));
+  const Outlook second = outlookOf(orchardAt("Penticton", dayOf(2026, 4, 10)));
+  EXPECT_EQ(
+      daysBetween(dateOf(second, stages::fullBloom), dateOf(first, stages::fullBloom)),
+      10);
+  EXPECT_EQ(first.find(stages::fullBloom)->firstLeafDelayDays, 10);
+  EXPECT_EQ(second.find(stages::fullBloom)->firstLeafDelayDays, 0);
+}
+
+TEST(NormalsForecaster, ShootsOfYoungTreesStopLater) {
+  const auto shootsStop = [](int yearPlanted) {
+    const Outlook outlook = outlookOf(orchardAt("Penticton", dayOf(yearPlanted, 4, 10)));
+    return daysBetween(dateOf(outlook, stages::fullBloom),
+                       dateOf(outlook, stages::terminalBud));
+  };
+  EXPECT_EQ(shootsStop(2025), 110);
+  EXPECT_EQ(shootsStop(2024), 75);
+}
+
+TEST(NormalsForecaster, AnEarlyCultivarMayBePickedBeforeYoungShootsStop) {
+  Orchard orchard = orchardAt("Penticton", dayOf(2026, 4, 10));
+  orchard.plantings.begin()->second.cultivar = "Paulared";
+  const Outlook outlook = outlookOf(orchard);
+  EXPECT_LT(dateOf(outlook, stages::harvest), dateOf(outlook, stages::terminalBud));
+}
+
+TEST(NormalsForecaster, HeatSaysWhatIsNeededAndWhatIsIn) {
+  const Orchard orchard = orchardAt("Penticton");
+  const auto heat = [&](Day day) {
+    return outlookOf(orchard, day).find(stages::fullBloom)->heat.value();
+  };
+  EXPECT_EQ(heat(dayOf(2026, 11, 1)).reached, 0);
+  const HeatBasis april = heat(dayOf(2027, 4, 6));
+  EXPECT_EQ(april.needed, 225);
+  EXPECT_EQ(april.base, 6.1);
+  EXPECT_EQ(isoText(april.from), "2027-01-01");
+  EXPECT_GT(april.reached, 50);
+  EXPECT_LT(april.reached, april.needed);
+  const Day bloom = dateOf(outlookOf(orchard), stages::fullBloom);
+  EXPECT_GE(heat(bloom).reached, 225);
+  EXPECT_LT(heat(plusDays(bloom, -1)).reached, 225);
+}
+
+TEST(NormalsForecaster, TodayMovesNoDateByItself) {
+  const Orchard orchard = orchardAt("Penticton");
+  const Outlook early = outlookOf(orchard, dayOf(2027, 1, 1));
+  for (const StageEstimate& stage : outlookOf(orchard).stages)
+    EXPECT_EQ(early.find(stage.bbch)->date, stage.date) << stage.bbch;
+}
+
+/// Standard deviation of the bloom date over 62 seasons: 9.9 days; of the days from
+/// green tip to first bloom 13. Eight in ten lie within 1.2816 of them.
+TEST(NormalsForecaster, SpansBeforeTheSeasonComeFromThePublishedSpread) {
+  const Outlook outlook = outlookOf(orchardAt("Klein-Altendorf"));
+  EXPECT_EQ(reachOf(*outlook.find(stages::firstBloom)), 13);
+  EXPECT_EQ(reachOf(*outlook.find(stages::fullBloom)), 13);
+  EXPECT_EQ(reachOf(*outlook.find(stages::greenTip)),
+            std::lround(1.2816 * std::hypot(9.9, 13)));
+}
+
+class Observed : public ::testing::Test {
+protected:
+  Orchard orchard_ = orchardAt("Klein-Altendorf");
+  Outlook expected_ = outlookOf(orchard_);
+
+  Day expected(int bbch) const { return dateOf(expected_, bbch); }
+
+  Outlook after(int bbch, Day day) {
+    observe(orchard_, bbch, day);
+    return outlookOf(orchard_);
+  }
+};
+
+TEST_F(Observed, ReplacesItsOwnDate) {
+  const Day seen = plusDays(expected(stages::greenTip), -9);
+  const StageEstimate stage = *after(stages::greenTip, seen).find(stages::greenTip);
+  EXPECT_EQ(stage.kind, StageKind::observed);
+  EXPECT_EQ(stage.date, seen);
+  EXPECT_EQ(stage.early, seen);
+  EXPECT_EQ(stage.late, seen);
+  EXPECT_FALSE(stage.heat);
+}
+
+TEST_F(Observed, PullsLaterStagesAlong) {
+  const Day seen = plusDays(expected(stages::tightCluster), 10);
+  const Outlook outlook = after(stages::tightCluster, seen);
+  const StageEstimate& pink = *outlook.find(stages::pink);
+  EXPECT_EQ(pink.pulledBy, stages::tightCluster);
+  EXPECT_EQ(pink.heat->needed, 162 - 128);
+  EXPECT_EQ(pink.heat->from, plusDays(seen, 1));
+  const int pulled =
+      daysBetween(expected(stages::fullBloom), dateOf(outlook, stages::fullBloom));
+  EXPECT_GE(pulled, 4);
+  EXPECT_LE(pulled, 10);
+  EXPECT_EQ(daysBetween(expected(stages::harvest), dateOf(outlook, stages::harvest)),
+            pulled);
+  EXPECT_EQ(outlook.find(stages::harvest)->pulledBy, stages::tightCluster);
+}
+
+TEST_F(Observed, ShiftsOfCultivarAndFirstLeafAreInTheObservation) {
+  orchard_.plantings.begin()->second.cultivar = "Gala";
+  orchard_.plantings.begin()->second.planted = dayOf(2027, 4, 1);
+  const StageEstimate bloom =
+      *after(stages::pink, dayOf(2027, 4, 20)).find(stages::fullBloom);
+  EXPECT_EQ(bloom.cultivarShiftDays, 0);
+  EXPECT_EQ(bloom.firstLeafDelayDays, 0);
+}
+
+TEST_F(Observed, EarlierStagesAreCappedByIt) {
+  const Day seen = plusDays(expected(stages::greenTip), -5);
+  const Outlook outlook = after(stages::pink, seen);
+  for (const int bbch : {stages::budSwell, stages::greenTip, stages::tightCluster}) {
+    EXPECT_LT(dateOf(outlook, bbch), seen) << bbch;
+    EXPECT_LE(outlook.find(bbch)->late, seen) << bbch;
+    EXPECT_EQ(outlook.find(bbch)->kind == StageKind::observed, false);
+  }
+}
+
+TEST_F(Observed, AStageBetweenTwoSeenOnesFollowsTheEarlier) {
+  const Day tip = expected(stages::greenTip);
+  observe(orchard_, stages::greenTip, tip);
+  const Outlook outlook = after(stages::fullBloom, plusDays(tip, 20));
+  EXPECT_EQ(outlook.find(stages::pink)->pulledBy, stages::greenTip);
+  EXPECT_LE(dateOf(outlook, stages::pink), plusDays(tip, 20));
+  EXPECT_GE(outlook.find(stages::pink)->early, tip);
+}
+
+TEST_F(Observed, FruitSeenDatesTheRestOfTheFruit) {
+  const Day seen = plusDays(expected(stages::fruitSet), 6);
+  const Outlook outlook = after(stages::fruitSet, seen);
+  EXPECT_EQ(daysBetween(seen, dateOf(outlook, stages::juneDrop)), 40 - 17);
+  EXPECT_EQ(outlook.find(stages::harvest)->pulledBy, stages::fruitSet);
+  EXPECT_EQ(dateOf(outlook, stages::fullBloom), plusDays(seen, -17));
+}
+
+/// Standard deviations of the days to first bloom: 6 from pink; 6 from first bloom to
+/// petal fall with 3 of them by full bloom; 7 from full bloom to harvest.
+TEST_F(Observed, SpansShrinkToTheIntervalsSpread) {
+  const Outlook outlook = after(stages::pink, expected(stages::pink));
+  EXPECT_EQ(reachOf(*outlook.find(stages::firstBloom)), std::lround(1.2816 * 6));
+  const Outlook later = after(stages::fullBloom, expected(stages::fullBloom));
+  EXPECT_EQ(reachOf(*later.find(stages::petalFall)),
+            std::lround(1.2816 * std::sqrt(36 - 9)));
+  EXPECT_EQ(reachOf(*later.find(stages::harvest)), std::lround(1.2816 * 7));
+}
+
+TEST_F(Observed, OfTwoRecordsOfAStageTheEarlierHolds) {
+  observe(orchard_, stages::pink, dayOf(2027, 4, 18));
+  const Outlook outlook = after(stages::pink, dayOf(2027, 4, 15));
+  EXPECT_EQ(dateOf(outlook, stages::pink), dayOf(2027, 4, 15));
+}
+
+TEST_F(Observed, RecordsThatContradictOneAnotherDoNotRunBackwards) {
+  observe(orchard_, stages::fullBloom, dayOf(2027, 4, 20));
+  const Outlook outlook = after(stages::pink, dayOf(2027, 4, 28));
+  EXPECT_EQ(dateOf(outlook, stages::pink), dayOf(2027, 4, 20));
+  EXPECT_TRUE(std::ranges::is_sorted(outlook.stages, {}, &StageEstimate::date));
+}
+
+TEST_F(Observed, CountsOnlyInItsSeasonItsPlantingAndFromItsDayOn) {
+  observe(orchard_, stages::pink, dayOf(2026, 4, 2));
+  EXPECT_EQ(outlookOf(orchard_), expected_);
+  observe(orchard_, stages::pink, dayOf(2027, 4, 2));
+  EXPECT_EQ(dateOf(outlookOf(orchard_, dayOf(2027, 4, 1)), stages::pink),
+            expected(stages::pink));
+  EXPECT_NE(outlookOf(orchard_), expected_);
+  orchard_.observations.rbegin()->second.planting = {9, 9};
+  EXPECT_EQ(outlookOf(orchard_), expected_);
+}
+
+TEST(NormalsForecaster, SouthernLeafFallInMayBelongsToTheSeasonBegunBefore) {
+  Orchard orchard = orchardAt("Orange Airport");
+  observe(orchard, stages::leafFall, dayOf(2028, 5, 3));
+  const Day later = dayOf(2028, 12, 1);
+  EXPECT_EQ(dateOf(outlookOf(orchard, later), stages::leafFall), dayOf(2028, 5, 3));
+  EXPECT_EQ(outlookOf(orchard, later, {2028}).find(stages::leafFall)->kind,
+            StageKind::byOffset);
+}
+
+/// Meknes: full bloom took three times the heat of Klein-Altendorf; its January mean is
+/// 10.5 degrees, which 500 m of height bring down to 7.2.
+TEST(NormalsForecaster, TheLadderDoesNotHoldInWarmWinters) {
+  Orchard orchard = orchardAt("Meknes");
+  EXPECT_FALSE(outlookOf(orchard).ladderHolds);
+  orchard.settings.elevation = orchard.settings.elevation + Length::metres(500);
+  EXPECT_TRUE(outlookOf(orchard).ladderHolds);
+  EXPECT_TRUE(outlookOf(orchardAt("Klein-Altendorf")).ladderHolds);
+  EXPECT_TRUE(outlookOf(orchardAt("Orange Airport")).ladderHolds);
+}
+
+TEST(NormalsForecaster, GroundTooColdForBloomEndsOnTheSeasonsLastDay) {
+  Orchard orchard = orchardAt("Penticton");
+  orchard.settings.elevation = Length::metres(4500);
+  const Outlook outlook = outlookOf(orchard);
+  EXPECT_EQ(isoText(dateOf(outlook, stages::fullBloom)), "2027-12-31");
+  EXPECT_EQ(isoText(dateOf(outlook, stages::harvest)), "2027-12-31");
+}
+
+}  // namespace
+
+}  // namespace topwire

@@ -1,0 +1,73 @@
+#pragma once
+
+#include "app/console/output.h"
+#include "core/calendar/iso_week.h"
+#include "core/orchard/row_set.h"
+#include "core/planning/progress.h"
+
+#include <optional>
+#include <string>
+
+namespace CLI {
+class App;
+}
+
+namespace topwire {
+
+/// What a person typed after the program's name, read and checked. Each command looks
+/// only at what it has declared.
+struct Arguments {
+  std::string file;
+  std::string task;
+  std::string planting;
+  std::string stage;
+  std::string target;       ///< a file to write
+  std::string description;  ///< a file to read an orchard from
+  std::string block;
+  std::string reason;
+  std::string by;
+  std::string paper = "a4";
+  std::optional<RowSet> rows;  ///< all of the task's where absent
+  int percent = 100;
+  int minutes = 0;
+  int last = 50;
+  Day today{};
+  std::optional<Day> day;
+  std::optional<Day> from;
+  std::optional<Day> to;
+  std::optional<TaskState> state;
+  IsoWeek week{};
+  Format format = Format::text;
+  Language language = Language::english;
+};
+
+/// Each adds one argument or option, with its help, to a command. The arguments must
+/// outlive the parsing.
+void takeFile(CLI::App& command, Arguments& arguments);
+void takeTask(CLI::App& command, Arguments& arguments);
+void takePlanting(CLI::App& command, Arguments& arguments);
+void takeStage(CLI::App& command, Arguments& arguments);
+void takeTarget(CLI::App& command, Arguments& arguments, const char* help);
+void takeToday(CLI::App& command, Arguments& arguments);
+void takeDay(CLI::App& command, Arguments& arguments);
+void takeSeenDay(CLI::App& command, Arguments& arguments);
+void takeDaySpan(CLI::App& command, Arguments& arguments);
+void takeBlock(CLI::App& command, Arguments& arguments);
+void takeState(CLI::App& command, Arguments& arguments);
+void takeRows(CLI::App& command, Arguments& arguments);
+void takeWork(CLI::App& command, Arguments& arguments);
+void takeBy(CLI::App& command, Arguments& arguments, bool required);
+void takeReason(CLI::App& command, Arguments& arguments);
+void takeDescription(CLI::App& command, Arguments& arguments);
+void takeLast(CLI::App& command, Arguments& arguments);
+void takeSheet(CLI::App& command, Arguments& arguments);
+void takeFormat(CLI::App& command, Arguments& arguments);
+void takeLanguage(CLI::App& command, Arguments& arguments);
+
+/// "set-aside", as options and tables write it.
+std::string codeOf(TaskState state);
+std::string codeOf(Vigour vigour);
+std::string codeOf(PlantingKind kind);
+std::string codeOf(StageKind kind);
+
+}  // namespace topwire

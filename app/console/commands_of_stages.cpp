@@ -1,0 +1,148 @@
+#include "app/console/on_file.h"
+#include "core/edit/deeds.h"
+#include "core/exchange/nearest.h"
+#include "core/phenology/stage.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+void declareStages(CLI::App& command, Arguments& arguments) {
+  takeFile(command, arguments);
+  takeToday(command, arguments);
+  command.add_option("--planting", arguments.planting, "Only this planting, by its code")
+      ->type_name("CODE");
+  takeFormat(command, arguments);
+}
+
+void declareObserve(CLI::App& command, Arguments& arguments) {
+  takeFile(command, arguments);
+  takePlanting(command, arguments);
+  takeStage(command, arguments);
+  takeSeenDay(command, arguments);
+  takeBy(command, arguments, false);
+  takeToday(command, arguments);
+}
+
+std::vector<const Planting*> plantingsInOrder(const Orchard& orchard) {
+  std::vector<const Planting*> all;
+  for (const Block* block : blocksInOrder(orchard))
+    for (const Planting* planting : plantingsOf(orchard, block->id))
+      all.push_back(planting);
+  return all;
+}
+
+void addStages(Table& table,
+               const Orchard& orchard,
+               const Planting& planting,
+               const Outlook& outlook,
+               Language language) {
+  for (const StageEstimate& estimate : outlook.stages) {
+    const Stage* stage = stageByCode(estimate.bbch);
+    table.rows.push_back({planting.code,
+                          blockOf(orchard, planting).name,
+                          planting.cultivar,
+                          std::int64_t{estimate.bbch},
+                          stage != nullptr ? stage->name.in(language) : std::string{},
+                          codeOf(estimate.kind),
+                          estimate.date,
+                          estimate.early,
+                          estimate.late});
+  }
+}
+
+Sentence ladderNote(const Orchard& orchard) {
+  return {phrase("Console",
+                 "Winters at %1 are too warm for the published heat sums; enter the "
+                 "stages you see, which move the later ones."),
+          {orchard.settings.station}};
+}
+
+/// Trees that are not in the ground yet have no stages.
+Outcome stagesOf(const Orchard& orchard,
+                 const Trade& trade,
+                 const std::vector<const Planting*>& plantings,
+                 const Arguments& arguments) {
+  const Season season = seasonOf(arguments.today, orchard.settings.hemisphere());
+  Table table{
+      {"planting", "block", "cultivar", "bbch", "stage", "kind", "date", "early", "late"},
+      {}};
+  bool ladderHolds = true;
+  for (const Planting* planting : plantings) {
+    if (leafOf(orchard, *planting, season) < 1) continue;
+    const Outlook outlook =
+        trade.forecaster.outlook(orchard, *planting, season, arguments.today);
+    ladderHolds = ladderHolds && outlook.ladderHolds;
+    addStages(table, orchard, *planting, outlook, arguments.language);
+  }
+  Outcome outcome{tableIn(arguments.format, table), {}};
+  if (!ladderHolds) outcome.notes.push_back(ladderNote(orchard));
+  return outcome;
+}
+
+Answer runStages(Surroundings& surroundings, const Arguments& arguments) {
+  return askFile(surroundings, arguments, [&](const OpenedOrchard& opened) -> Answer {
+    auto plantings = plantingsInOrder(opened.orchard);
+    if (!arguments.planting.empty()) {
+      const auto planting = findPlanting(opened.orchard, arguments.planting);
+      if (!planting) return problemsOf(planting);
+      plantings = {*planting};
+    }
+    return stagesOf(opened.orchard, surroundings.trade, plantings, arguments);
+  });
+}
+
+Result<int> findStage(const std::string& text) {
+  std::vector<std::string> names;
+  for (const Stage& stage : allStages()) {
+    if (text == std::to_string(stage.bbch) || text == stage.name.en) return stage.bbch;
+    names.push_back(stage.name.en);
+    names.push_back(std::to_string(stage.bbch));
+  }
+  const std::string nearest = nearestName(text, names);
+  return refuse(
+      {nearest.empty()
+           ? phrase("Console",
+                    "There is no stage \"%1\"; `topwire-cli stages` lists those dated.")
+           : phrase("Console", R"(There is no stage "%1"; the nearest is "%2".)"),
+       {text, nearest}});
+}
+
+Answer runObserve(Surroundings& surroundings, const Arguments& arguments) {
+  const auto stage = findStage(arguments.stage);
+  if (!stage) return problemsOf(stage);
+  const auto day = dayOfRecord(arguments);
+  if (!day) return problemsOf(day);
+  return changeFile(surroundings, arguments, [&](Workbench& bench) -> Checked<Sentence> {
+    const auto planting = findPlanting(bench.orchard(), arguments.planting);
+    if (!planting) return problemsOf(planting);
+    const Observation seen{
+        bench.ids().next<ObservationId>(), (*planting)->id, *stage, *day, arguments.by};
+    return perform(bench, observeStage(bench.orchard(), seen));
+  });
+}
+
+}  // namespace
+
+std::span<const Command> commandsOfStages() {
+  static constexpr Command commands[] = {
+      {"stages",
+       "List the growth stages of this season: seen, expected, or set by offset, with "
+       "the span that holds eight cases in ten",
+       "stages alder.topwire --today 2027-04-06 --csv",
+       declareStages,
+       runStages},
+      {"observe",
+       "Record the day a stage was reached, and plan anew",
+       "observe alder.topwire creek-1-gala 53 2027-04-05 --by Kestrel",
+       declareObserve,
+       runObserve},
+  };
+  return commands;
+}
+
+}  // namespace topwire

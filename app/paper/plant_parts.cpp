@@ -1,0 +1,130 @@
+#include "app/paper/plant_parts.h"
+
+#include <array>
+
+namespace topwire {
+
+namespace {
+
+constexpr double lensLeft = 55;
+constexpr double lensRight = 160;
+
+double angleOf(QPointF from, QPointF to) {
+  return QLineF{from, to}.angle();
+}
+
+}  // namespace
+
+void shoot(Pen& pen, const Cubic& along, Part part, int leaves, double leafSize) {
+  for (int i = 0; i < leaves; ++i) {
+    const double t = 0.3 + 0.6 * i / leaves;
+    const double course = angleOf(along.at(t), along.at(t + 0.05));
+    pen.leaf(along.at(t), course + (i % 2 == 0 ? 55 : -55), leafSize, part);
+  }
+  pen.leaf(along.end, angleOf(along.at(0.9), along.end), leafSize, part);
+  QPainterPath stem{along.start};
+  stem.cubicTo(along.towards, along.from, along.end);
+  if (part == Part::kept)
+    pen.stroke(stem, weight::trunk);
+  else
+    pen.off(stem, weight::trunk);
+}
+
+void flower(Pen& pen, QPointF centre, double radius, Part part) {
+  QPainterPath petals;
+  for (int petal = 0; petal < 5; ++petal)
+    petals = petals.united(
+        circle(polar(centre, 90 + petal * 72.0, radius * 0.58), radius * 0.42));
+  if (part == Part::kept)
+    pen.stroke(petals, weight::limb, Shade::paper);
+  else
+    pen.off(petals, weight::limb, Shade::paper);
+  pen.solid(circle(centre, radius * 0.2));
+}
+
+void apple(Pen& pen, QPointF stalk, double radius, Part part) {
+  const QPointF top = stalk + QPointF{0, radius * 0.55};
+  QPainterPath body{top};
+  const auto side = [&](double s) {
+    body.cubicTo(top + QPointF{s * radius * 0.5, -radius * 0.4},
+                 top + QPointF{s * radius * 1.15, -radius * 0.1},
+                 top + QPointF{s * radius, radius * 0.85});
+    body.cubicTo(top + QPointF{s * radius * 0.9, radius * 1.5},
+                 top + QPointF{s * radius * 0.45, radius * 1.85},
+                 top + QPointF{0, radius * 1.65});
+  };
+  side(1);
+  body.moveTo(top);
+  side(-1);
+  if (part == Part::kept) {
+    pen.stroke(body, weight::limb, Shade::paper);
+    pen.line(stalk, top, weight::limb);
+  } else {
+    pen.off(body, weight::limb, Shade::paper);
+    QPainterPath stem{stalk};
+    stem.lineTo(top);
+    pen.off(stem, weight::limb);
+  }
+}
+
+void lensTrunk(Pen& pen, double base, double tip) {
+  pen.wood({{107, 124}, {107.8, 85}, {106.4, 45}, {107, -2}}, base, tip, weight::trunk);
+}
+
+void lensGround(Pen& pen, double y) {
+  pen.line({lensLeft, y}, {lensRight, y}, 2.4);
+}
+
+void grassTuft(Pen& pen, QPointF foot, Part part) {
+  constexpr std::array<double, 5> lean{-9, -5, 0, 5, 9};
+  for (const double x : lean) {
+    const double rise = 17 - std::abs(x);
+    QPainterPath blade{foot + QPointF{x * 0.3, 0}};
+    blade.quadTo(foot + QPointF{x * 0.5, -rise * 0.6}, foot + QPointF{x, -rise});
+    if (part == Part::kept)
+      pen.stroke(blade, weight::limb);
+    else
+      pen.off(blade, weight::limb);
+  }
+}
+
+void roots(Pen& pen, QPointF foot, double reach) {
+  for (const double side : {-1.0, 1.0}) {
+    const auto root = [&](double x, double y, double width) {
+      const QPointF end = foot + QPointF{side * reach * x, reach * y};
+      pen.wood({foot + QPointF{side * 3, -2},
+                foot + QPointF{side * reach * x * 0.3, reach * y * 0.3},
+                foot + QPointF{side * reach * x * 0.7, reach * y * 0.6},
+                end},
+               width,
+               1.2,
+               weight::twig);
+    };
+    root(0.35, 0.75, 4);
+    root(0.75, 0.55, 4.5);
+    root(1, 0.22, 5);
+  }
+}
+
+void drop(Pen& pen, QPointF tip, double size) {
+  QPainterPath path{tip};
+  path.cubicTo(tip + QPointF{size * 0.2, size * 0.5},
+               tip + QPointF{size * 0.55, size * 0.7},
+               tip + QPointF{size * 0.5, size * 1.1});
+  path.cubicTo(tip + QPointF{size * 0.45, size * 1.6},
+               tip + QPointF{-size * 0.45, size * 1.6},
+               tip + QPointF{-size * 0.5, size * 1.1});
+  path.cubicTo(tip + QPointF{-size * 0.55, size * 0.7},
+               tip + QPointF{-size * 0.2, size * 0.5},
+               tip);
+  pen.solid(path);
+}
+
+void soil(Pen& pen, double top, double clearFrom, double clearTo) {
+  int line = 0;
+  for (double y = top + 9; y < 112; y += 11, ++line)
+    for (double x = 62 + (line % 2) * 9.0; x < 152; x += 18)
+      if (x + 6 < clearFrom || x > clearTo) pen.line({x, y}, {x + 6, y}, weight::twig);
+}
+
+}  // namespace topwire

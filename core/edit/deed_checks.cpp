@@ -1,0 +1,169 @@
+#include "core/edit/deed_checks.h"
+
+#include "core/planning/progress.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace topwire {
+
+namespace {
+
+constexpr std::size_t longestName = 120;
+constexpr std::size_t longestNotes = 4000;
+
+unsigned char byteAt(std::string_view text, std::size_t at) {
+  return static_cast<unsigned char>(text[at]);
+}
+
+/// Length of the UTF-8 sequence that starts here; 0 where there is none. Overlong forms
+/// and surrogates are left to SQLite and Qt, which both take them without harm.
+std::size_t sequenceAt(std::string_view text, std::size_t at) {
+  const unsigned char lead = byteAt(text, at);
+  std::size_t length = 1;
+  if (lead >= 0x80 && lead < 0xC2) return 0;
+  if (lead >= 0xF5) return 0;
+  if (lead >= 0xC2) length = lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+  if (at + length > text.size()) return 0;
+  for (std::size_t i = 1; i < length; ++i)
+    if ((byteAt(text, at + i) & 0xC0) != 0x80) return 0;
+  return length;
+}
+
+bool isUtf8(std::string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t length = sequenceAt(text, at);
+    if (length == 0) return false;
+    at += length;
+  }
+  return true;
+}
+
+bool isControl(char c) {
+  return (c >= 0 && c < ' ') || c == '\x7f';
+}
+
+void checkReadable(Faults& faults,
+                   const std::string& place,
+                   std::string_view text,
+                   std::size_t longest) {
+  if (!isUtf8(text))
+    faults.add(
+        place,
+        phrase("Deed", "This text is not in UTF-8, so its letters can't be read."));
+  else if (text.size() > longest)
+    faults.add(place,
+               phrase("Deed", "This text is too long; keep it under %1 letters."),
+               {static_cast<std::int64_t>(longest)});
+}
+
+/// Levenshtein's distance, by rows.
+std::size_t spellingDistance(std::string_view a, std::string_view b) {
+  std::vector<std::size_t> row(b.size() + 1);
+  std::iota(row.begin(), row.end(), std::size_t{0});
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    std::size_t diagonal = std::exchange(row[0], i + 1);
+    for (std::size_t j = 0; j < b.size(); ++j) {
+      const std::size_t swapped = diagonal + (a[i] == b[j] ? 0 : 1);
+      diagonal = row[j + 1];
+      row[j + 1] = std::min({swapped, diagonal + 1, row[j] + 1});
+    }
+  }
+  return row.back();
+}
+
+}  // namespace
+
+Checked<Change> Faults::orElse(Change change) && {
+  if (any()) return std::move(*this).asRefusal();
+  return change;
+}
+
+Checked<Change> refusal(std::string place, Phrase phrase, std::vector<Value> values) {
+  Faults faults;
+  faults.add(std::move(place), phrase, std::move(values));
+  return std::move(faults).asRefusal();
+}
+
+std::string trimmed(std::string_view text) {
+  const auto first = text.find_first_not_of(" \t\r\n");
+  if (first == std::string_view::npos) return {};
+  return std::string{text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1)};
+}
+
+std::string folded(std::string_view text) {
+  std::string lower{text};
+  for (std::size_t i = 0; i < lower.size(); ++i) {
+    const unsigned char c = byteAt(lower, i);
+    const bool accented = i > 0 && byteAt(lower, i - 1) == 0xC3 && c >= 0x80 && c <= 0x9E
+                          && c != 0x97;  // the multiplication sign
+    if ((c >= 'A' && c <= 'Z') || accented) lower[i] = static_cast<char>(c + 0x20);
+  }
+  return lower;
+}
+
+std::string nearestName(std::string_view text, const std::vector<std::string>& names) {
+  const std::string wanted = folded(text);
+  std::string nearest;
+  std::size_t least = std::max<std::size_t>(2, wanted.size() / 3) + 1;
+  for (const std::string& name : names) {
+    const std::size_t distance = spellingDistance(wanted, folded(name));
+    if (distance >= least) continue;
+    least = distance;
+    nearest = name;
+  }
+  return nearest;
+}
+
+void checkText(Faults& faults, const std::string& place, std::string_view text) {
+  checkReadable(faults, place, text, longestName);
+  if (std::ranges::any_of(text, isControl))
+    faults.add(place,
+               phrase("Deed", "Keep this on one line, without control characters."));
+}
+
+void checkName(Faults& faults, const std::string& place, std::string_view text) {
+  if (trimmed(text).empty())
+    faults.add(place, phrase("Deed", "A name is missing here; type one."));
+  else
+    checkText(faults, place, text);
+}
+
+void checkNotes(Faults& faults, const std::string& place, std::string_view text) {
+  checkReadable(faults, place, text, longestNotes);
+}
+
+void checkElevation(Faults& faults, const std::string& place, Length elevation) {
+  if (elevation < Length::metres(-430) || elevation > Length::metres(5000))
+    faults.add(place,
+               phrase("Deed", "An elevation lies between -430 m and 5,000 m; check it."));
+}
+
+std::string calledName(const Orchard& orchard, const Planting& planting) {
+  const Block* block = lookUp(orchard.blocks, planting.block);
+  return block ? block->name + ": " + planting.cultivar : planting.code;
+}
+
+bool hasTicks(const Orchard& orchard, PlantingId planting) {
+  return std::ranges::any_of(orchard.ticks, [planting](const auto& item) {
+    return item.second.task.planting == planting;
+  });
+}
+
+RowSet tickedRows(const Orchard& orchard, PlantingId planting) {
+  RowSet rows;
+  for (const Tick* tick : standingTicks(orchard))
+    if (!tick->takesBack && tick->task.planting == planting) rows = rows.with(tick->rows);
+  return rows;
+}
+
+void checkRowsWithin(
+    Faults& faults, const RowSet& rows, const RowSet& allowed, Phrase one, Phrase many) {
+  const RowSet outside = rows.without(allowed);
+  if (outside.empty()) return;
+  faults.add("rows",
+             counted(outside.count(), one, many),
+             {rowsText(outside), rowsText(allowed)});
+}
+
+}  // namespace topwire

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "core/orchard/records.h"
+#include "storage/sqlite/statement.h"
+
+#include <optional>
+#include <stdexcept>
+#include <string>
+
+namespace topwire {
+
+/// A value in a column that can't be what it should be: the file was written by other
+/// hands or has decayed. Thrown inside storage only.
+struct UnreadableValue : std::runtime_error {
+  explicit UnreadableValue(const std::string& text) : std::runtime_error(text) {}
+};
+
+/// Each value as its column holds it; see schema/0001_first.sql.
+void bindValue(Statement& statement, int parameter, const std::string& text);
+void bindValue(Statement& statement, int parameter, int number);
+void bindValue(Statement& statement, int parameter, bool truth);
+void bindValue(Statement& statement, int parameter, double number);
+void bindValue(Statement& statement, int parameter, Day day);
+void bindValue(Statement& statement, int parameter, Length length);
+void bindValue(Statement& statement, int parameter, const RowSet& rows);
+void bindValue(Statement& statement, int parameter, UnitSystem units);
+void bindValue(Statement& statement, int parameter, PlantingKind kind);
+void bindValue(Statement& statement, int parameter, Vigour vigour);
+
+void readValue(const Statement& statement, int column, std::string& text);
+void readValue(const Statement& statement, int column, int& number);
+void readValue(const Statement& statement, int column, bool& truth);
+void readValue(const Statement& statement, int column, double& number);
+void readValue(const Statement& statement, int column, Day& day);
+void readValue(const Statement& statement, int column, Length& length);
+void readValue(const Statement& statement, int column, RowSet& rows);
+void readValue(const Statement& statement, int column, UnitSystem& units);
+void readValue(const Statement& statement, int column, PlantingKind& kind);
+void readValue(const Statement& statement, int column, Vigour& vigour);
+
+template <class Tag>
+void bindValue(Statement& statement, int parameter, RecordId<Tag> id) {
+  statement.bind(parameter, idText(id));
+}
+
+template <class Tag>
+void readValue(const Statement& statement, int column, RecordId<Tag>& id) {
+  const auto parsed = parseId<RecordId<Tag>>(statement.text(column));
+  if (!parsed) throw UnreadableValue{statement.text(column)};
+  id = *parsed;
+}
+
+template <class T>
+void bindValue(Statement& statement, int parameter, const std::optional<T>& value) {
+  if (value)
+    bindValue(statement, parameter, *value);
+  else
+    statement.bindNothing(parameter);
+}
+
+template <class T>
+void readValue(const Statement& statement, int column, std::optional<T>& value) {
+  value.reset();
+  if (!statement.isNothing(column)) readValue(statement, column, value.emplace());
+}
+
+}  // namespace topwire

@@ -1,0 +1,151 @@
+#pragma once
+
+#include "core/orchard/records.h"
+
+#include <concepts>
+#include <type_traits>
+
+namespace topwire {
+
+/// A record kind's table. The key is its first columns.
+struct TableOf {
+  const char* name;
+  int keyColumns;
+};
+
+template <class Held, class Record>
+concept Is = std::same_as<std::remove_const_t<Held>, Record>;
+
+constexpr TableOf tableOf(const Settings*) {
+  return {"settings", 1};
+}
+
+constexpr TableOf tableOf(const Block*) {
+  return {"block", 1};
+}
+
+constexpr TableOf tableOf(const Planting*) {
+  return {"planting", 1};
+}
+
+constexpr TableOf tableOf(const Crew*) {
+  return {"crew", 1};
+}
+
+constexpr TableOf tableOf(const Observation*) {
+  return {"observation", 1};
+}
+
+constexpr TableOf tableOf(const Tick*) {
+  return {"tick", 1};
+}
+
+constexpr TableOf tableOf(const TaskMark*) {
+  return {"mark", 4};
+}
+
+constexpr TableOf tableOf(const StoredTask*) {
+  return {"task", 4};
+}
+
+/// Each record lists its columns once, in the table's order; creating the SQL, binding
+/// and reading all walk the list. `visit` is called with a column's name and its field.
+template <Is<TaskKey> Key, class Visit>
+void columns(Key& key, Visit& visit) {
+  visit("planting", key.planting);
+  visit("operation", key.operation);
+  visit("season", key.season.year);
+  visit("pass", key.pass);
+}
+
+/// The settings' twelve normals have a table of their own.
+template <Is<Settings> Record, class Visit>
+void columns(Record& settings, Visit& visit) {
+  int only = 1;
+  visit("only", only);
+  visit("name", settings.name);
+  visit("latitude", settings.latitude);
+  visit("elevation_um", settings.elevation);
+  visit("units", settings.units);
+  visit("station", settings.station);
+  visit("station_elevation_um", settings.stationElevation);
+  visit("records_from", settings.recordsFrom);
+}
+
+template <Is<Block> Record, class Visit>
+void columns(Record& block, Visit& visit) {
+  visit("id", block.id);
+  visit("name", block.name);
+  visit("rows", block.rows);
+  visit("row_spacing_um", block.rowSpacing);
+  visit("row_length_um", block.rowLength);
+  visit("elevation_um", block.elevation);
+  visit("notes", block.notes);
+}
+
+template <Is<Planting> Record, class Visit>
+void columns(Record& planting, Visit& visit) {
+  visit("id", planting.id);
+  visit("block", planting.block);
+  visit("code", planting.code);
+  visit("cultivar", planting.cultivar);
+  visit("rootstock", planting.rootstock);
+  visit("kind", planting.kind);
+  visit("planted", planting.planted);
+  visit("rows", planting.rows);
+  visit("tree_spacing_um", planting.treeSpacing);
+  visit("trees_per_row", planting.treesPerRow);
+  visit("trees", planting.trees);
+  visit("vigour", planting.vigour);
+  visit("vigour_reason", planting.vigourReason);
+  visit("programme", planting.programme);
+}
+
+template <Is<Crew> Record, class Visit>
+void columns(Record& crew, Visit& visit) {
+  visit("id", crew.id);
+  visit("name", crew.name);
+  visit("workers", crew.workers);
+  visit("hours_per_day", crew.hoursPerDay);
+}
+
+template <Is<Observation> Record, class Visit>
+void columns(Record& seen, Visit& visit) {
+  visit("id", seen.id);
+  visit("planting", seen.planting);
+  visit("bbch", seen.bbch);
+  visit("day", seen.day);
+  visit("who", seen.by);
+}
+
+template <Is<Tick> Record, class Visit>
+void columns(Record& tick, Visit& visit) {
+  visit("id", tick.id);
+  columns(tick.task, visit);
+  visit("rows", tick.rows);
+  visit("percent", tick.percent);
+  visit("minutes", tick.minutes);
+  visit("who", tick.by);
+  visit("day", tick.day);
+  visit("takes_back", tick.takesBack);
+}
+
+template <Is<TaskMark> Record, class Visit>
+void columns(Record& mark, Visit& visit) {
+  columns(mark.task, visit);
+  visit.span("moved_first", "moved_last", mark.moved);
+  visit("set_aside_reason", mark.setAsideReason);
+  visit("hand_title", mark.handTitle);
+  visit("hand_seconds_per_tree", mark.handSecondsPerTree);
+}
+
+template <Is<StoredTask> Record, class Visit>
+void columns(Record& task, Visit& visit) {
+  columns(task.key, visit);
+  visit("opens", task.opens);
+  visit("closes", task.closes);
+  visit("cut_off", task.cutOff);
+  visit("no_longer_asked", task.noLongerAsked);
+}
+
+}  // namespace topwire
