@@ -26,5 +26,7 @@ enum class Icon {
 void paintIcon(QPainter& painter, const QRectF& where, Icon icon, const QColor& colour);
 /// Sharp at every device pixel ratio; grey of the palette where disabled.
 QIcon iconFor(Icon icon, const QColor& colour);
+/// In the colour of a button's words, whatever the theme is when it is drawn.
+QIcon iconFor(Icon icon);
 
 }  // namespace topwire

@@ -28,11 +28,20 @@ Done Session::open(const QString& path, Access access) {
   return {};
 }
 
+bool Session::canLook(const QString& path) const {
+  return files_->open(path.toStdString(), Access::look).has_value();
+}
+
 Done Session::create(const QString& path, const Orchard& orchard) {
   auto made = files_->create(path.toStdString(), orchard);
   if (!made) return tl::unexpected{made.error()};
   takeOver(std::move(*made), path);
   return {};
+}
+
+Done Session::copyTo(const QString& path) const {
+  TOPWIRE_REQUIRE(isOpen());
+  return files_->copyTo(path_.toStdString(), path.toStdString());
 }
 
 void Session::takeOver(OpenedOrchard opened, const QString& path) {
@@ -45,6 +54,7 @@ void Session::takeOver(OpenedOrchard opened, const QString& path) {
   onChange_ = bench_->onChange([this](const Change&) { replan(); });
   replan();
   Q_EMIT reset();
+  if (!opened.notes.empty()) Q_EMIT noted(opened.notes);
 }
 
 void Session::setToday(Day today) {
@@ -54,19 +64,28 @@ void Session::setToday(Day today) {
 }
 
 void Session::replan() {
+  views_.clear();
   otherPlans_.clear();
   const SeasonSpan seasons = plannedSeasons(orchard(), today_);
   plan_ = planTasks(orchard(), trade(), seasons, today_);
-  Reconciled reconciled = reconcile(orchard(), plan_, seasons);
-  const bool stored = readOnly_ || reconciled.tasks == orchard().tasks;
-  if (!stored) {
-    if (const Done kept = bench_->replan(std::move(reconciled.tasks)); !kept)
-      Q_EMIT troubled(kept.error());
-    plan_ = planTasks(orchard(), trade(), seasons, today_);
-  }
+  const std::vector<PlanDifference> moved = store(seasons);
   views_ = viewsOf(orchard(), plan_, today_);
   Q_EMIT changed();
-  if (!stored && !reconciled.differences.empty()) Q_EMIT shifted(reconciled.differences);
+  if (!moved.empty()) Q_EMIT shifted(moved);
+}
+
+std::vector<PlanDifference> Session::store(SeasonSpan seasons) {
+  if (readOnly_) return {};
+  Reconciled reconciled = reconcile(orchard(), plan_, seasons);
+  if (reconciled.tasks == orchard().tasks) return {};
+  const bool firstPlan = orchard().tasks.empty();
+  if (const Done kept = bench_->replan(std::move(reconciled.tasks)); !kept) {
+    Q_EMIT troubled(kept.error());
+    return {};
+  }
+  plan_ = planTasks(orchard(), trade(), seasons, today_);
+  if (firstPlan) return {};
+  return std::move(reconciled.differences);
 }
 
 const TaskView* Session::view(const TaskKey& key) const {
@@ -107,7 +126,13 @@ Problems Session::perform(const Checked<Change>& change) {
     Q_EMIT troubled(done.error());
     return {done.error()};
   }
+  if (!change->empty()) Q_EMIT happened(change->name);
   return {};
+}
+
+void Session::performOrTell(const Checked<Change>& change) {
+  const Problems problems = perform(change);
+  if (!change) Q_EMIT troubled(problems.front());
 }
 
 Done Session::undo() {

@@ -36,7 +36,11 @@ public:
 
   /// Each leaves the orchard open before untouched when it is refused.
   Done open(const QString& path, Access access);
+  /// Whether a file that may not be written can at least be read.
+  bool canLook(const QString& path) const;
   Done create(const QString& path, const Orchard& orchard);
+  /// A whole copy of the open file.
+  Done copyTo(const QString& path) const;
 
   bool isOpen() const { return bench_ != nullptr; }
 
@@ -75,16 +79,22 @@ public:
   /// Performs the change; its problems otherwise, with nothing done. A window shows those
   /// beside the fields they name.
   Problems perform(const Checked<Change>& change);
+  /// For a deed without fields of its own: the first problem is told as trouble.
+  void performOrTell(const Checked<Change>& change);
   Done undo();
   Done redo();
   const Sentence* undoName() const;
   const Sentence* redoName() const;
 
-signals:
+Q_SIGNALS:
   /// Another orchard, or none, is open now.
   void reset();
   /// The orchard, the plan or today changed.
   void changed();
+  /// A change was performed; not told for undo and redo.
+  void happened(const topwire::Sentence& name);
+  /// Opening the file did something worth knowing, such as setting a copy aside.
+  void noted(const std::vector<topwire::Sentence>& notes);
   /// What the last replanning moved; empty lists are not told.
   void shifted(const std::vector<topwire::PlanDifference>& differences);
   /// A write was refused or the like: to be shown, not swallowed.
@@ -93,6 +103,8 @@ signals:
 private:
   void takeOver(OpenedOrchard opened, const QString& path);
   void replan();
+  /// Stores what planning made of the tasks; what that moved, for telling.
+  std::vector<PlanDifference> store(SeasonSpan seasons);
 
   const TradeTables* tables_;
   const Programmes* programmes_;

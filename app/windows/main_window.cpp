@@ -1,0 +1,223 @@
+#include "app/windows/main_window.h"
+
+#include "app/look/card.h"
+#include "app/windows/block_words.h"
+#include "app/windows/blocks_page.h"
+#include "app/windows/calendar_page.h"
+#include "app/windows/notice_bar.h"
+#include "app/windows/print_window.h"
+#include "app/windows/rail.h"
+#include "app/windows/settings_page.h"
+#include "app/words/say.h"
+
+#include <QAction>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QVBoxLayout>
+
+namespace topwire {
+
+namespace {
+
+QString joined(const std::vector<Sentence>& sentences) {
+  QStringList texts;
+  for (const Sentence& sentence : sentences) texts << say(sentence);
+  return texts.join(QLatin1Char(' '));
+}
+
+QWidget* lookOnlyBar() {
+  auto* bar = new Card{QPalette::Midlight};
+  bar->setObjectName(QStringLiteral("lookOnly"));
+  auto* line = new QHBoxLayout{bar};
+  line->setContentsMargins(measure::pageMargin, 8, measure::pageMargin, 8);
+  line->addWidget(textLabel(
+      MainWindow::tr("The file is open in another window. You can look, not change."),
+      TypeSize::body,
+      true));
+  return bar;
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Session& session,
+                       Questions& questions,
+                       Preferences& preferences,
+                       TodayFrom todayFrom)
+    : session_(&session)
+    , questions_(&questions)
+    , preferences_(&preferences)
+    , todayFrom_(todayFrom) {
+  setObjectName(QStringLiteral("mainWindow"));
+  constexpr QSize usual{1280, 800};
+  constexpr QSize least{900, 600};
+  setMinimumSize(least);
+  resize(usual);
+  restoreGeometry(preferences_->geometry());
+  build();
+  listenToSession();
+}
+
+void MainWindow::build() {
+  auto* all = new QWidget;
+  rail_ = new Rail;
+  pages_ = new QStackedWidget;
+  pages_->setObjectName(QStringLiteral("pages"));
+  notice_ = new NoticeBar;
+  lookOnly_ = lookOnlyBar();
+  buildPages(*pages_);
+  auto* content = new QVBoxLayout;
+  content->setSpacing(0);
+  content->addWidget(lookOnly_);
+  content->addWidget(pages_, 1);
+  content->addWidget(notice_);
+  auto* line = new QHBoxLayout{all};
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(0);
+  line->addWidget(rail_);
+  line->addLayout(content, 1);
+  setCentralWidget(all);
+  buildMenus();
+  connect(rail_, &Rail::chosen, this, [this](int page) {
+    showPage(static_cast<Page>(page));
+  });
+  showPage(Page::calendar);
+  refresh();
+}
+
+void MainWindow::buildPages(QStackedWidget& pages) {
+  calendar_ = new CalendarPage{*session_};
+  blocks_ = new BlocksPage{*session_, *questions_};
+  auto* settings = new SettingsPage{*session_, *preferences_};
+  for (QWidget* page : {static_cast<QWidget*>(calendar_),
+                        static_cast<QWidget*>(blocks_),
+                        static_cast<QWidget*>(settings)})
+    pages.addWidget(page);
+  rail_->addPage(static_cast<int>(Page::calendar), Icon::calendar, tr("Calendar"));
+  rail_->addPage(static_cast<int>(Page::blocks), Icon::blocks, tr("Blocks"));
+  rail_->addPageBelow(static_cast<int>(Page::settings), Icon::settings, tr("Settings"));
+  connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
+  connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
+  connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);
+  // The page that asks is built anew, so not from within its own signal.
+  connect(settings,
+          &SettingsPage::languageChosen,
+          this,
+          &MainWindow::takeLanguage,
+          Qt::QueuedConnection);
+}
+
+void MainWindow::listenToSession() {
+  connect(session_, &Session::changed, this, &MainWindow::refresh);
+  connect(session_, &Session::reset, this, [this] {
+    notice_->clear();
+    refresh();
+  });
+  connect(session_, &Session::happened, this, &MainWindow::tellChange);
+  connect(session_, &Session::shifted, this, &MainWindow::tellShift);
+  connect(session_, &Session::troubled, this, &MainWindow::tellProblem);
+  connect(session_, &Session::noted, this, [this](const std::vector<Sentence>& notes) {
+    notice_->tell(joined(notes));
+  });
+}
+
+void MainWindow::refresh() {
+  const bool open = session_->isOpen();
+  lookOnly_->setVisible(open && session_->isReadOnly());
+  for (QAction* action : findChildren<QAction*>())
+    if (action->property("needsOrchard").toBool()) action->setEnabled(open);
+  const Sentence* undoName = session_->undoName();
+  const Sentence* redoName = session_->redoName();
+  undo_->setText(undoName ? tr("&Undo: %1").arg(say(*undoName)) : tr("&Undo"));
+  redo_->setText(redoName ? tr("&Redo: %1").arg(say(*redoName)) : tr("&Redo"));
+  undo_->setEnabled(undoName != nullptr && !session_->isReadOnly());
+  redo_->setEnabled(redoName != nullptr && !session_->isReadOnly());
+  setWindowTitle(
+      open ? tr("%1 - Topwire").arg(QFileInfo(session_->path()).completeBaseName())
+           : QStringLiteral("Topwire"));
+  if (!open) return;
+  const Orchard& orchard = session_->orchard();
+  const QString blocks = sayCounted(static_cast<std::int64_t>(orchard.blocks.size()),
+                                    phrase("Blocks", "%1 block"),
+                                    phrase("Blocks", "%1 blocks"));
+  const QString crews = sayCounted(static_cast<std::int64_t>(orchard.crews.size()),
+                                   phrase("Blocks", "%1 crew"),
+                                   phrase("Blocks", "%1 crews"));
+  rail_->describe(QString::fromStdString(orchard.settings.name),
+                  orchard.crews.empty() ? blocks : tr("%1 · %2").arg(blocks, crews),
+                  todayFrom_ == TodayFrom::given
+                      ? tr("Today is taken as %1").arg(dayText(session_->today()))
+                      : QString{});
+}
+
+void MainWindow::tellChange(const Sentence& name) {
+  const QString text =
+      shiftText_.isEmpty() ? say(name) : tr("%1. %2").arg(say(name), shiftText_);
+  shiftText_.clear();
+  notice_->tell(text, {tr("&Undo"), [this] { undo(); }});
+}
+
+/// A shift is told before the change that made it; without one, by itself.
+void MainWindow::tellShift(const std::vector<PlanDifference>& differences) {
+  shiftText_ = joined(summaryOf(differences));
+  if (!shiftText_.isEmpty()) notice_->tell(shiftText_);
+}
+
+void MainWindow::tellProblem(const Problem& problem) {
+  notice_->trouble(say(problem));
+}
+
+void MainWindow::tellDone(const Done& done, const QString& text) {
+  if (done)
+    notice_->tell(text);
+  else
+    tellProblem(done.error());
+}
+
+void MainWindow::undo() {
+  const Sentence* name = session_->undoName();
+  if (name == nullptr) return;
+  const QString text = tr("Undone: %1").arg(say(*name));
+  tellDone(session_->undo(), text);
+  shiftText_.clear();
+}
+
+void MainWindow::redo() {
+  const Sentence* name = session_->redoName();
+  if (name == nullptr) return;
+  const QString text = tr("Done again: %1").arg(say(*name));
+  tellDone(session_->redo(), text);
+  shiftText_.clear();
+}
+
+void MainWindow::showPage(Page page) {
+  pages_->setCurrentIndex(static_cast<int>(page));
+  rail_->choose(static_cast<int>(page));
+}
+
+Page MainWindow::page() const {
+  return static_cast<Page>(pages_->currentIndex());
+}
+
+void MainWindow::showDay(Day day) {
+  showPage(Page::calendar);
+  calendar_->showDay(day);
+}
+
+void MainWindow::printWeek() {
+  if (session_->isOpen()) print(isoWeekOf(session_->today()));
+}
+
+void MainWindow::print(IsoWeek week) {
+  auto* window = new PrintWindow{*session_, week, this};
+  window->setAttribute(Qt::WA_DeleteOnClose);
+  window->show();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  preferences_->setGeometry(saveGeometry());
+  QMainWindow::closeEvent(event);
+}
+
+}  // namespace topwire

@@ -1,1 +1,98 @@
 #pragma once
+
+#include "app/models/session.h"
+#include "app/windows/preferences.h"
+#include "app/windows/questions.h"
+#include "core/calendar/iso_week.h"
+
+#include <QMainWindow>
+#include <QStackedWidget>
+
+#include <optional>
+
+namespace topwire {
+
+class BlocksPage;
+class CalendarPage;
+class NoticeBar;
+class Rail;
+
+enum class Page { calendar, blocks, settings };
+
+/// The one window: the rail, the pages, the menus, and the line for what happened.
+///
+/// Everything it shows follows the session; what it keeps itself is which page stands
+/// open. A change of language builds its contents anew.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+public:
+  /// Said in the rail where today is taken from the command line and not from the clock.
+  enum class TodayFrom { clock, given };
+
+  MainWindow(Session& session,
+             Questions& questions,
+             Preferences& preferences,
+             TodayFrom todayFrom = TodayFrom::clock);
+
+  /// Opens this file; the last one where empty; else the default orchard, which is made
+  /// in `folder` where it is not there yet. False where none could be opened.
+  bool openAtStart(const QString& file, const QString& folder);
+  void showPage(Page page);
+  Page page() const;
+  void showDay(Day day);
+
+public Q_SLOTS:
+  void newOrchard();
+  void openOrchard();
+  void openFile(const QString& path);
+  void saveCopy();
+  void undo();
+  void redo();
+  void printWeek();
+
+protected:
+  void closeEvent(QCloseEvent* event) override;
+
+private:
+  void build();
+  void buildPages(QStackedWidget& pages);
+  void buildMenus();
+  void buildFileMenu();
+  void buildEditMenu();
+  void buildViewMenu();
+  void buildHelpMenu();
+  void fillRecent();
+  void listenToSession();
+
+  void refresh();
+  void tellChange(const Sentence& name);
+  void tellShift(const std::vector<PlanDifference>& differences);
+  void tellProblem(const Problem& problem);
+  void tellDone(const Done& done, const QString& text);
+  void print(IsoWeek week);
+  bool open(const QString& path);
+  bool openToLook(const QString& path, const Problem& refusal);
+  Done create(const QString& path);
+  void takeTheme();
+  void takeLanguage();
+  void showKeys();
+  void showAbout();
+
+  Session* session_;
+  Questions* questions_;
+  Preferences* preferences_;
+  TodayFrom todayFrom_;
+  Rail* rail_ = nullptr;
+  QStackedWidget* pages_ = nullptr;
+  CalendarPage* calendar_ = nullptr;
+  BlocksPage* blocks_ = nullptr;
+  QWidget* lookOnly_ = nullptr;
+  NoticeBar* notice_ = nullptr;
+  QMenu* recent_ = nullptr;
+  QAction* undo_ = nullptr;
+  QAction* redo_ = nullptr;
+  QString shiftText_;
+};
+
+}  // namespace topwire

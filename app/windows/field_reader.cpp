@@ -1,0 +1,96 @@
+#include "app/windows/field_reader.h"
+
+#include <QLocale>
+
+#include <algorithm>
+
+namespace topwire {
+
+std::string FieldReader::text(const QString& text) const {
+  return text.simplified().toStdString();
+}
+
+void FieldReader::fault(const char* place, Sentence sentence) {
+  problems_.push_back({std::move(sentence), place, {}});
+}
+
+Length FieldReader::length(const char* place, const QString& text, Length before) {
+  if (text.trimmed().isEmpty()) {
+    fault(place,
+          Sentence{phrase("Form", "A length is wanted here, such as 3 ft or 0.9 m.")});
+    return {};
+  }
+  return lengthIfAny(place, text, before).value_or(Length{});
+}
+
+std::optional<Length> FieldReader::lengthIfAny(const char* place,
+                                               const QString& text,
+                                               std::optional<Length> before) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  if (before && this->text(text) == lengthText(*before, units_)) return before;
+  const auto read = parseLength(this->text(text), units_);
+  if (!read)
+    fault(place,
+          Sentence{phrase("Form", "%1 is not a length. Write it as 3 ft or 0.9 m."),
+                   {this->text(text)}});
+  return read;
+}
+
+std::optional<int> FieldReader::countIfAny(const char* place, const QString& text) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  bool read = false;
+  const int count = QLocale().toInt(text.trimmed(), &read);
+  if (read && count > 0) return count;
+  fault(place,
+        Sentence{phrase("Form", "%1 is not a count. Write a whole number above zero."),
+                 {this->text(text)}});
+  return std::nullopt;
+}
+
+double FieldReader::number(const char* place, const QString& text) {
+  QString plain = text.trimmed();
+  plain.replace(QLatin1Char(','), QLatin1Char('.'));
+  plain.replace(QChar(0x2212), QLatin1Char('-'));
+  bool read = false;
+  const double value = QLocale::c().toDouble(plain, &read);
+  if (!read)
+    fault(place,
+          Sentence{phrase("Form", "%1 is not a number. Write it as 46.5 or -33.4."),
+                   {this->text(text)}});
+  return read ? value : 0;
+}
+
+RowSet FieldReader::rows(const char* place, const QString& text) {
+  const ParsedRows read = parseRows(this->text(text));
+  if (read.fault) fault(place, rowFaultSentence(*read.fault));
+  return read.rows;
+}
+
+Sentence rowFaultSentence(const RowFault& fault) {
+  switch (fault.kind) {
+    case RowFault::Kind::backwards:
+      return {phrase("Rows", "%1 runs backwards. Write the lower row first, as in 1-12."),
+              {fault.part}};
+    case RowFault::Kind::outOfBounds:
+      return {phrase("Rows", "%1 is out of bounds. Rows are numbered from 1 to 9999."),
+              {fault.part}};
+    case RowFault::Kind::twice:
+      return {phrase("Rows", "%1 names a row twice. Name each row once."), {fault.part}};
+    case RowFault::Kind::notRows:
+      break;
+  }
+  return {phrase("Rows", "“%1” is not a row or a span of rows. Write 1-12, 15."),
+          {fault.part}};
+}
+
+Problems firstOfEach(const Problems& first, const Problems& second) {
+  Problems all = first;
+  for (const Problem& problem : second) {
+    const bool told = std::ranges::any_of(
+        first, [&problem](const Problem& other) { return other.place == problem.place; });
+    if (!told) all.push_back(problem);
+  }
+  return all;
+}
+
+}  // namespace topwire

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/orchard/row_set.h"
+#include "core/units/length.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace topwire {
+
+/// Turns the texts of a form into values and gathers what could not be read, each with
+/// its field as the place. What a value means is checked by the deed it is for.
+class FieldReader {
+public:
+  explicit FieldReader(UnitSystem units) : units_(units) {}
+
+  std::string text(const QString& text) const;
+  /// Required: an empty field is a problem. `before` is what the field was filled from;
+  /// its text left alone gives back just that, whatever showing it rounded off.
+  Length length(const char* place, const QString& text, Length before);
+  std::optional<Length> lengthIfAny(const char* place,
+                                    const QString& text,
+                                    std::optional<Length> before);
+  std::optional<int> countIfAny(const char* place, const QString& text);
+  double number(const char* place, const QString& text);
+  RowSet rows(const char* place, const QString& text);
+
+  const Problems& problems() const { return problems_; }
+
+private:
+  void fault(const char* place, Sentence sentence);
+
+  UnitSystem units_;
+  Problems problems_;
+};
+
+/// Why a text is no set of rows.
+Sentence rowFaultSentence(const RowFault& fault);
+
+/// Both lists, without a second problem for a field the first has one for.
+Problems firstOfEach(const Problems& first, const Problems& second);
+
+}  // namespace topwire
