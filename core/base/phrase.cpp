@@ -54,6 +54,7 @@ std::string inEnglish(const Value& value) {
 
 std::string inEnglish(const Sentence& sentence) {
   std::vector<std::string> values;
+  values.reserve(sentence.values.size());
   for (const Value& value : sentence.values) values.push_back(inEnglish(value));
   return fillIn(sentence.text, values);
 }

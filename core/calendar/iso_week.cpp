@@ -8,6 +8,20 @@
 
 namespace topwire {
 
+namespace {
+
+/// Digits only: sscanf would take "W 4" and "W+4" too.
+std::optional<int> digits(std::string_view text) {
+  int value = 0;
+  for (const char c : text) {
+    if (c < '0' || c > '9') return std::nullopt;
+    value = value * 10 + (c - '0');
+  }
+  return value;
+}
+
+}  // namespace
+
 IsoWeek isoWeekOf(Day day) {
   const iso_week::year_weeknum_weekday w{day};
   return {static_cast<int>(w.year()),
@@ -43,15 +57,12 @@ int isoWeekday(Day day) {
 }
 
 std::optional<IsoWeek> parseIsoWeek(std::string_view text) {
-  int year = 0;
-  int number = 0;
-  int used = 0;
-  const std::string copy{text};
-  if (copy.size() != 8
-      || std::sscanf(copy.c_str(), "%4d-W%2d%n", &year, &number, &used) != 2 || used != 8)
-    return std::nullopt;
-  if (year < 1 || number < 1 || number > isoWeeksInYear(year)) return std::nullopt;
-  return IsoWeek{year, number};
+  if (text.size() != 8 || text.substr(4, 2) != "-W") return std::nullopt;
+  const auto year = digits(text.substr(0, 4));
+  const auto number = digits(text.substr(6));
+  if (!year || !number || *year < 1) return std::nullopt;
+  if (*number < 1 || *number > isoWeeksInYear(*year)) return std::nullopt;
+  return IsoWeek{*year, *number};
 }
 
 std::string isoText(IsoWeek week) {

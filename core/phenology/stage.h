@@ -2,9 +2,7 @@
 
 #include "core/base/phrase.h"
 
-#include <optional>
 #include <span>
-#include <string_view>
 
 namespace topwire {
 
@@ -15,8 +13,10 @@ struct Stage {
   Words name;  ///< "green tip"
 };
 
-/// The stages Topwire dates, in the order a season reaches them; their codes rise. Leaf
-/// buds' twin codes (07 for 53, 10 for 54) are not listed: flower buds set the windows.
+/// The stages Topwire dates, in the order most plantings reach them. Their codes rise,
+/// with one exception: shoots stop growing (91) weeks before harvest (87), since the
+/// scale numbers fruit and shoots apart. Leaf buds' twin codes (07 for 53, 10 for 54) are
+/// not listed: flower buds set the windows.
 std::span<const Stage> allStages();
 /// Nothing for a code Topwire does not date.
 const Stage* stageByCode(int bbch);

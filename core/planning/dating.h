@@ -35,7 +35,7 @@ private:
   std::optional<Task> dateOnce(const Operation& operation, Season season);
   bool isAskedFor(const Operation& operation, Season season) const;
   Edge resolve(const Anchor& anchor, Season season);
-  Edge onCompletion(const std::string& operation, Season season);
+  Edge onCompletion(const std::string& id, Season season);
   const Outlook& outlook(Season season);
   bool holdForPlanting(const Operation& operation, Task& task) const;
   void setCutOff(const Operation& operation, Season season, Task& task);

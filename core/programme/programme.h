@@ -83,6 +83,8 @@ struct Operation {
   std::string id;
   Words name;
   Words shortName;  ///< for a narrow bar; the name where not given
+  /// Empty for work that opens on the planting day and gives no leaves: it is done once
+  /// per planting, in whichever season its days fall. All other work gives leaves.
   std::vector<LeafRange> leaves;
   std::set<Vigour> vigours;
   std::set<PlantingKind> kinds;
@@ -90,17 +92,22 @@ struct Operation {
   Anchor closes;
   std::optional<CutOff> cutOff;
   std::optional<Repeat> repeat;
-  std::map<int, int> secondsPerTree;  ///< from this leaf on
-  std::vector<Words> how;             ///< at most three lines
+  /// From this leaf on. All zero for work that is not counted by the tree: an order, a
+  /// soil sample, machine work on the bare site.
+  std::map<int, int> secondsPerTree;
+  std::vector<Words> how;  ///< at most three lines
   Words doneWhen;
   std::vector<Words> tools;
   std::vector<Material> materials;
   std::set<Avoid> avoid;
   Words caution;
-  std::string drawing;  ///< name of its line drawing
+  std::string drawing;  ///< name of its line drawing; the id where the file names none
   std::string source;
   int line = 0;  ///< where it stands in the file
 
+  bool oncePerPlanting() const { return leaves.empty(); }
+
+  /// The leaf does not matter to work done once per planting.
   bool appliesTo(int leaf, Vigour vigour, PlantingKind kind) const;
   /// The figure of the nearest leaf at or below; of the lowest one given before that.
   int secondsPerTreeAt(int leaf) const;

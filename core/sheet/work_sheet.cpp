@@ -100,7 +100,7 @@ private:
     const Operation* operation = operationOf(*orchard_, trade_->programmes, job.task);
     if (!operation) return false;
     const auto* after = std::get_if<OnCompletion>(&operation->opens.point);
-    return after && after->operation == other.operation;
+    return after != nullptr && after->operation == other.operation;
   }
 
   static void describe(SheetJob& job, const Operation& operation) {

@@ -15,7 +15,7 @@ namespace {
 constexpr double longestInMicrometres = 1e11;
 
 void skipSpaces(std::string_view& text) {
-  while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())))
+  while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())) != 0)
     text.remove_prefix(1);
 }
 

@@ -1,0 +1,241 @@
+#include "core/programme/operation_reader.h"
+
+#include "core/programme/anchor_reader.h"
+#include "core/programme/leaf_ranges.h"
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+constexpr int mostLinesOfHow = 3;
+constexpr int mostSeconds = 24 * 3600;
+
+const std::vector<std::string>& vigourNames() {
+  static const std::vector<std::string> names{"weak", "moderate", "strong"};
+  return names;
+}
+
+const std::vector<std::string>& kindNames() {
+  static const std::vector<std::string> names{"main", "pollinizer", "replant"};
+  return names;
+}
+
+const std::vector<std::string>& avoidNames() {
+  static const std::vector<std::string> names{"wet", "frost", "heat", "wind"};
+  return names;
+}
+
+/// The chosen names as a set of an enumeration whose values follow `names`.
+template <class Choice>
+std::set<Choice> readChoices(ProgrammeFields& fields,
+                             std::string_view key,
+                             const std::vector<std::string>& names,
+                             std::set<Choice> unsaid) {
+  if (!fields.has(key)) {
+    fields.node(key);
+    return unsaid;
+  }
+  std::set<Choice> chosen;
+  for (const std::string& name : fields.texts(key)) {
+    const auto found = std::ranges::find(names, lowerCase(name));
+    if (found == names.end())
+      fields.notAmong(key, name, names);
+    else
+      chosen.insert(static_cast<Choice>(found - names.begin()));
+  }
+  return chosen;
+}
+
+Words ownerOf(const toml::table& table, int number) {
+  const auto id = table["id"].value_exact<std::string>();
+  const std::string name = id ? *id : std::to_string(number);
+  return {"operation " + name, "la operación " + name};
+}
+
+bool isKebab(std::string_view id) {
+  const bool lettersOnly = std::ranges::all_of(id, [](char c) {
+    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-';
+  });
+  return lettersOnly && !id.empty() && id.front() != '-' && id.back() != '-';
+}
+
+class OperationReader {
+public:
+  OperationReader(const toml::table& table, int number, ProgrammeFaults& faults)
+      : fields_(table, ownerOf(table, number), {}, faults) {
+    read_.owner = fields_.owner();
+    operation().line = fields_.line();
+  }
+
+  ReadOperation read() {
+    readNames();
+    readReach();
+    readWindow();
+    readRepeat();
+    readSeconds();
+    readInstructions();
+    readMaterials();
+    fields_.refuseOthers();
+    return std::move(read_);
+  }
+
+private:
+  Operation& operation() { return read_.operation; }
+
+  void note(std::string_view key) {
+    read_.lines.emplace(std::string{key}, fields_.lineOf(key));
+  }
+
+  std::string requiredText(std::string_view key, std::string_view example) {
+    if (!fields_.has(key)) fields_.missing(key, example);
+    return fields_.text(key).value_or("");
+  }
+
+  Words requiredWords(std::string_view key, std::string_view example) {
+    if (!fields_.has(key)) fields_.missing(key, example);
+    return fields_.words(key).value_or(Words{});
+  }
+
+  void readNames() {
+    operation().id = requiredText("id", "id = \"leader-tie\"");
+    if (!operation().id.empty()) note("id");
+    if (!operation().id.empty() && !isKebab(operation().id))
+      fields_.fault("id",
+                    phrase("Programme",
+                           "In %1, %2 may hold small letters a to z, digits and hyphens "
+                           "only; write it like leader-tie."));
+    operation().name = requiredWords("name", "name.en = \"Tie the leader\"");
+    operation().shortName = fields_.words("short").value_or(operation().name);
+    operation().drawing = fields_.text("drawing").value_or(operation().id);
+    operation().source = requiredText("source", "source = \"common practice\"");
+  }
+
+  void readReach() {
+    operation().leaves = readLeafRanges(fields_, "leaves");
+    if (!operation().leaves.empty() || !fields_.has("leaves")) note("leaves");
+    operation().vigours =
+        readChoices<Vigour>(fields_,
+                            "vigour",
+                            vigourNames(),
+                            {Vigour::weak, Vigour::moderate, Vigour::strong});
+    operation().kinds = readChoices<PlantingKind>(
+        fields_,
+        "plantings",
+        kindNames(),
+        {PlantingKind::main, PlantingKind::pollinizer, PlantingKind::replant});
+    operation().avoid = readChoices<Avoid>(fields_, "avoid", avoidNames(), {});
+  }
+
+  std::optional<Anchor> readEdge(std::string_view key) {
+    auto edge = fields_.table(key);
+    if (!edge) {
+      if (!fields_.has(key))
+        fields_.missing(key, std::string{key} + " = { stage = \"green tip\" }");
+      return std::nullopt;
+    }
+    auto anchor = readAnchor(*edge);
+    edge->refuseOthers();
+    if (anchor) note(key);
+    return anchor;
+  }
+
+  void readWindow() {
+    operation().opens = readEdge("opens").value_or(Anchor{});
+    operation().closes = readEdge("closes").value_or(Anchor{});
+    auto cutOff = fields_.table("cut-off");
+    if (!cutOff) return;
+    const auto anchor = readAnchor(*cutOff);
+    if (!cutOff->has("reason"))
+      cutOff->missing("reason", "cut-off.reason.en = \"Sprays begin\"");
+    const Words reason = cutOff->words("reason").value_or(Words{});
+    cutOff->refuseOthers();
+    if (!anchor) return;
+    note("cut-off");
+    operation().cutOff = CutOff{*anchor, reason};
+  }
+
+  /// A number of days, or one for each vigour.
+  void readRepeat() {
+    constexpr int longest = 366;
+    const toml::node* node = fields_.node("repeat");
+    if (node == nullptr) return;
+    Repeat repeat;
+    if (auto byVigour = node->is_table() ? fields_.table("repeat") : std::nullopt) {
+      for (std::size_t i = 0; i < vigourNames().size(); ++i) {
+        if (!byVigour->has(vigourNames()[i]))
+          byVigour->missing(vigourNames()[i], vigourNames()[i] + " = 21");
+        repeat.everyDays.at(i) =
+            byVigour->whole(vigourNames()[i], 1, longest).value_or(0);
+      }
+      byVigour->refuseOthers();
+    } else if (const auto days = fields_.whole("repeat", 1, longest)) {
+      repeat.everyDays.fill(*days);
+    }
+    operation().repeat = repeat;
+  }
+
+  /// A number, or one from each leaf on. Zero alone says: not counted by the tree.
+  void readSeconds() {
+    constexpr std::string_view key = "seconds-per-tree";
+    const toml::node* node = fields_.node(key);
+    if (node == nullptr) return fields_.missing(key, "seconds-per-tree = 24");
+    auto byLeaf = node->is_table() ? fields_.table(key) : std::nullopt;
+    if (!byLeaf) {
+      const auto seconds = fields_.whole(key, 0, mostSeconds);
+      if (seconds) operation().secondsPerTree = {{1, *seconds}};
+      return;
+    }
+    for (const std::string& leaf : byLeaf->keys()) {
+      const auto number = readLeaf(leaf);
+      const auto seconds = number ? byLeaf->whole(leaf, 1, mostSeconds) : std::nullopt;
+      if (!number)
+        byLeaf->fault(byLeaf->node(leaf) == nullptr ? "" : leaf,
+                      phrase("Programme", "In %1, %2 names no leaf; write 1, 2, 3 ..."));
+      if (seconds) operation().secondsPerTree[*number] = *seconds;
+    }
+  }
+
+  void readInstructions() {
+    if (!fields_.has("how"))
+      fields_.missing("how", "how.en = [\"Tie the leader upright.\"]");
+    operation().how = fields_.wordLists("how");
+    if (operation().how.size() > mostLinesOfHow)
+      fields_.fault("how",
+                    phrase("Programme",
+                           "In %1, %2 has %3 lines; the sheet has room for three, so "
+                           "shorten it."),
+                    {static_cast<std::int64_t>(operation().how.size())});
+    operation().doneWhen =
+        requiredWords("done-when", "done-when.en = \"Every leader is tied\"");
+    operation().tools = fields_.wordLists("tools");
+    operation().caution = fields_.words("caution").value_or(Words{});
+  }
+
+  void readMaterials() {
+    for (ProgrammeFields& entry : fields_.tables("materials")) {
+      for (const std::string_view key : {"item", "en", "es", "per-tree"})
+        if (!entry.has(key))
+          entry.missing(key, key == "per-tree" ? "per-tree = 1" : "soft tie");
+      const Words name{entry.text("en").value_or(""), entry.text("es").value_or("")};
+      operation().materials.push_back({entry.text("item").value_or(""),
+                                       name,
+                                       entry.positive("per-tree").value_or(0)});
+      entry.refuseOthers();
+    }
+  }
+
+  ProgrammeFields fields_;
+  ReadOperation read_;
+};
+
+}  // namespace
+
+ReadOperation readOperation(const toml::table& table,
+                            int number,
+                            ProgrammeFaults& faults) {
+  return OperationReader{table, number, faults}.read();
+}
+
+}  // namespace topwire
