@@ -102,7 +102,7 @@ std::string folded(std::string_view text) {
   return lower;
 }
 
-std::string nearestName(std::string_view text, const std::vector<std::string>& names) {
+std::string likelyName(std::string_view text, const std::vector<std::string>& names) {
   const std::string wanted = folded(text);
   std::string nearest;
   std::size_t least = std::max<std::size_t>(2, wanted.size() / 3) + 1;

@@ -20,7 +20,7 @@ void checkInTable(Faults& faults,
   if (std::ranges::find(names, name) != names.end()) return;
   if (name.empty())
     return faults.add(place, phrase("Deed", "Nothing is chosen here; choose a name."));
-  const std::string nearest = nearestName(name, names);
+  const std::string nearest = likelyName(name, names);
   if (nearest.empty())
     faults.add(place,
                phrase("Deed", "%1 is not in the table; choose a name from the list."),
