@@ -129,7 +129,7 @@ protected:
   }
 
   QString written(const std::vector<Page>& pages) const {
-    const QString path = inFolder("week.pdf");
+    QString path = inFolder("week.pdf");
     EXPECT_TRUE(writePdf(path, pages, QStringLiteral("Alder Bend")).has_value());
     return path;
   }
