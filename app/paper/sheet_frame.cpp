@@ -65,7 +65,7 @@ Columns columnsFor(const Bench& bench) {
         columns.edge.at(i + 1)
         - std::max(least, widthOf(said(bench, headings.at(i - 1)), bold) + 2 * pad);
   columns.edge[1] = 30;
-  columns.edge[2] = columns.edge[1] + (columns.edge[3] - columns.edge[1]) * 0.5;
+  columns.edge[2] = columns.edge[1] + (columns.edge[3] - columns.edge[1]) * 0.55;
   return columns;
 }
 
@@ -97,8 +97,10 @@ struct NamedJob {
 
 double addRecord(
     const Bench& bench, Slab& slab, const Columns& columns, double top, NamedJob named) {
-  const QString name = bench.voice.say(named.job->title) + QStringLiteral(", ")
-                       + QString::fromStdString(named.block->name);
+  // "Creek 1" does not break before its number.
+  const QString name =
+      bench.voice.say(named.job->title) + QStringLiteral(", ")
+      + QString::fromStdString(named.block->name).replace(u' ', QChar::Nbsp);
   const double width = columns.edge[2] - columns.edge[1] - pad;
   const QStringList lines = wrapped(name, small, width);
   const double text = lineHeightOf(small) * static_cast<double>(lines.size());
@@ -129,10 +131,10 @@ Slab sheetHead(const Bench& bench) {
   const double name = addText(slab.items,
                               QString::fromStdString(bench.sheet.orchard),
                               orchard,
-                              {0, -4},
+                              {0, 0},
                               bench.width - weekWidth - 16);
   const double weekHeight = lineHeightOf(title) * static_cast<double>(weekLines.size());
-  const double foot = std::max(name - 6, weekHeight);
+  const double foot = std::max(name - 4, weekHeight);
   double y = foot - weekHeight;
   for (const QString& line : weekLines) {
     addLine(slab.items, line, title, {bench.width, y}, Side::right);

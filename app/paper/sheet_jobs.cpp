@@ -10,6 +10,7 @@ namespace {
 using namespace sheet_style;
 
 constexpr double squareSide = 21.6;
+constexpr std::size_t mostLinesTogether = 3;
 constexpr double column = 13;  ///< between the drawing and the words
 
 Sentence sentence(Phrase phrase, std::vector<Value> values = {}) {
@@ -223,6 +224,9 @@ std::vector<Slab> JobWriter::job(const SheetBlock& block,
             voice.say(sentence(phrase("Sheet", "%1, continued"), {block.name})));
   slabs[0].keepWithNext = true;
   slabs[1].keepWithNext = !rows.empty();
+  // A few lines are not worth parting.
+  if (rows.size() <= mostLinesTogether)
+    for (std::size_t i = 0; i + 1 < rows.size(); ++i) rows[i].keepWithNext = true;
   for (Slab& row : rows) slabs.push_back(std::move(row));
   return slabs;
 }

@@ -32,9 +32,12 @@ qsizetype fitting(const QString& word, Face face, double width) {
   return count;
 }
 
-QRectF around(const QLineF& line, double margin) {
-  return QRectF{line.p1(), line.p2()}.normalized().adjusted(
-      -margin, -margin, margin, margin);
+/// Rules run level or upright and end flat, so that only their width is added.
+QRectF around(const QLineF& line, double width) {
+  const double half = width / 2;
+  const QRectF bare = QRectF{line.p1(), line.p2()}.normalized();
+  return line.dx() == 0 ? bare.adjusted(-half, 0, half, 0)
+                        : bare.adjusted(0, -half, 0, half);
 }
 
 struct Bounds {
@@ -46,9 +49,7 @@ struct Bounds {
             metricsOf(item.face).descent() / pixelsPerPoint + ascent};
   }
 
-  QRectF operator()(const RuleItem& item) const {
-    return around(item.line, item.width / 2);
-  }
+  QRectF operator()(const RuleItem& item) const { return around(item.line, item.width); }
 
   QRectF operator()(const FrameItem& item) const { return item.rect; }
 

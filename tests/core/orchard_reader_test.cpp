@@ -214,7 +214,7 @@ INSTANTIATE_TEST_SUITE_P(Table, OrchardReaderFault, ::testing::Values(
   FaultCase{"noWorker", "by = \"Heron\"\n", "", "51", "\"by\""},
   FaultCase{"duplicateBlock", "[[seen]]", "[[block]]\nname = \"Creek 1\"\nrows = 1\nrow-spacing = 11\n[[seen]]", "41", "Creek 1"},
   FaultCase{"notUtf8", "Wet at", "Wet \xff at", "19", "utf-8"}),
-  [](const auto& info) { return info.param.name; });
+  [](const auto& tested) { return tested.param.name; });
 
 // clang-format on
 
