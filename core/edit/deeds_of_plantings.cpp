@@ -1,5 +1,6 @@
 #include "core/edit/deed_checks.h"
 #include "core/edit/deeds.h"
+#include "core/exchange/nearest.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,7 +21,7 @@ void checkInTable(Faults& faults,
   if (std::ranges::find(names, name) != names.end()) return;
   if (name.empty())
     return faults.add(place, phrase("Deed", "Nothing is chosen here; choose a name."));
-  const std::string nearest = likelyName(name, names);
+  const std::string nearest = nearestName(name, names);
   if (nearest.empty())
     faults.add(place,
                phrase("Deed", "%1 is not in the table; choose a name from the list."),
