@@ -27,6 +27,12 @@ QString dotted(const QStringList& parts) {
   return said.join(QStringLiteral(" · "));
 }
 
+QLabel* wrappingLine(const QString& text) {
+  QLabel* label = mutedLabel(text);
+  label->setWordWrap(true);
+  return label;
+}
+
 struct Record {
   Day day{};
   QString what;
@@ -63,7 +69,7 @@ std::vector<Record> recordsOf(const Session& session, BlockId block) {
     const Stage* stage = stageByCode(seen.bbch);
     if (stage == nullptr || !stands(session, seen.planting, block)) continue;
     records.push_back({seen.day,
-                       RecordsCard::tr("%1 seen").arg(say(stage->name)),
+                       capitalised(RecordsCard::tr("%1 seen").arg(say(stage->name))),
                        QString::fromStdString(seen.by)});
   }
   std::ranges::stable_sort(records, std::greater{}, &Record::day);
@@ -133,7 +139,7 @@ QWidget* PlantingsCard::line(const Planting& planting, const Block& block) {
                   tr("rows %1").arg(QString::fromStdString(rowsText(planting.rows)))})),
       1,
       0);
-  grid->addWidget(mutedLabel(vigourText(session_->tables(), planting)), 2, 0);
+  grid->addWidget(wrappingLine(vigourText(session_->tables(), planting)), 2, 0);
   const int trees = treesIn(session_->orchard(), planting);
   if (trees > 0)
     grid->addWidget(textLabel(tr("%1 trees").arg(countText(trees)), TypeSize::head, true),

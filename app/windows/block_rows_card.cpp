@@ -48,7 +48,8 @@ RowsCard::RowsCard(Session& session, QWidget* parent)
     , legend_(new RowLegend) {
   tasks_->setObjectName(QStringLiteral("blockTask"));
   tasks_->setAccessibleName(tr("Task shown in the rows"));
-  tasks_->setMinimumWidth(220);
+  tasks_->setMinimumWidth(180);
+  left_->setWordWrap(true);
   toCalendar_->setObjectName(QStringLiteral("taskOnCalendar"));
   auto* head = new QHBoxLayout;
   head->setSpacing(8);
