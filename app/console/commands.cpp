@@ -37,7 +37,7 @@ public:
     app_.footer(closing);
     app_.set_version_flag("--version", std::string{program} + " " TOPWIRE_VERSION);
     app_.require_subcommand(1);
-    app_.fallthrough();
+    app_.get_formatter()->label("SUBCOMMAND", "VERB");
     takeLanguage(app_, arguments_);
     for (const Command& command : allCommands()) add(command);
   }
@@ -60,7 +60,9 @@ public:
 private:
   void add(const Command& command) {
     CLI::App* verb = app_.add_subcommand(command.name, command.help);
+    verb->group("Verbs");
     command.declare(*verb, arguments_);
+    takeLanguage(*verb, arguments_);
     verb->footer(std::string{"Example:\n  "} + program + ' ' + command.example);
     verb->callback([this, command] { chosen_ = command; });
   }
@@ -94,24 +96,33 @@ std::string usageSentence(const std::vector<std::string>& words,
   }
   std::string what = fault.what();
   std::ranges::replace(what, '\n', ' ');
+  if (const auto at = what.find("subcommand"); at != std::string::npos)
+    what.replace(at, std::string{"subcommand"}.size(), "verb");
   while (what.ends_with('.') || what.ends_with(' ')) what.pop_back();
   const bool known = !words.empty() && isCommand(words.front());
   return what + "; see " + program + (known ? ' ' + words.front() : "") + " --help.";
 }
 
-int tell(const Answer& answer, Language language, std::ostream& out, std::ostream& err) {
-  if (answer) {
-    for (const Sentence& note : answer->notes) err << spoken(note, language) << '\n';
-    out << answer->text << std::flush;
-    return static_cast<int>(answer->code);
-  }
-  for (const Problem& problem : answer.error()) {
+int tellProblems(const Problems& problems, Language language, std::ostream& err) {
+  for (const Problem& problem : problems) {
     // A field's name is for forms; only a place in a file helps here.
     const bool inFile = problem.place.find(':') != std::string::npos;
     err << (inFile ? problem.place + ": " : "") << spoken(problem.sentence, language)
         << '\n';
   }
   return static_cast<int>(ExitCode::problem);
+}
+
+/// A pipe that closed or a disk that filled up is a problem, too: the reader went short.
+int tell(const Answer& answer, Language language, std::ostream& out, std::ostream& err) {
+  if (!answer) return tellProblems(answer.error(), language, err);
+  for (const Sentence& note : answer->notes) err << spoken(note, language) << '\n';
+  out << answer->text << std::flush;
+  if (out.good()) return static_cast<int>(answer->code);
+  const Sentence said{phrase("Console",
+                             "Standard output did not take the whole result; free some "
+                             "space or send it elsewhere.")};
+  return tellProblems({Problem{said, {}, {}}}, language, err);
 }
 
 }  // namespace

@@ -164,9 +164,12 @@ Answer runWhy(Surroundings& surroundings, const Arguments& arguments) {
     const auto task = findTask(orchard, trade, arguments.task, arguments.today);
     if (!task) return problemsOf(task);
     const Planting& planting = orchard.plantings.at(task->key.planting);
-    std::string text = titleIn(orchard, trade, *task).in(arguments.language) + ", "
-                       + blockOf(orchard, planting).name + ": " + isoText(task->opens)
-                       + " to " + isoText(task->closes) + '\n';
+    const Sentence head{phrase("Console", "%1, %2: %3 to %4."),
+                        {titleIn(orchard, trade, *task),
+                         blockOf(orchard, planting).name,
+                         task->opens,
+                         task->closes}};
+    std::string text = spoken(head, arguments.language) + '\n';
     for (const Sentence& sentence : explain(orchard, trade, *task))
       text += spoken(sentence, arguments.language) + '\n';
     return Outcome{text, {}};
@@ -244,18 +247,18 @@ std::span<const Command> commandsOfTasks() {
        runTasks},
       {"why",
        "Tell why a task stands where it does",
-       "why alder.topwire creek-1-gala:leader-tie:2027:1 --today 2027-04-06",
+       "why alder.topwire creek-1-gala:rub-rivals:2027:1 --today 2027-04-06",
        declareWhy,
        runWhy},
       {"tick",
        "Record rows of a task as done, and plan anew",
-       "tick alder.topwire creek-1-gala:leader-tie:2027:1 --rows 1-4 --minutes 90 --by "
+       "tick alder.topwire creek-1-gala:rub-rivals:2027:1 --rows 1-4 --minutes 90 --by "
        "Heron",
        declareTick,
        runTick},
       {"untick",
        "Take back what was ticked for rows of a task; the record of both stays",
-       "untick alder.topwire creek-1-gala:leader-tie:2027:1 --rows 4",
+       "untick alder.topwire creek-1-gala:rub-rivals:2027:1 --rows 4",
        declareUntick,
        runUntick},
       {"set-aside",

@@ -325,7 +325,7 @@ void OrchardReading::readTick(const toml::table& table) {
   TableFields fields{table, "tick", *faults_};
   DescribedOrchard::WantedTick tick;
   tick.task =
-      fields.required("task", fields.text("task"), "\"creek-1-gala:leader-tie:2027:1\"");
+      fields.required("task", fields.text("task"), "\"creek-1-gala:rub-rivals:2027:1\"");
   tick.rows = rowsText(fields.rows("rows").value_or(RowSet{}));
   tick.percent = fields.whole("percent", 1, 100).value_or(100);
   tick.minutes = fields.whole("minutes", 0, 999'999).value_or(0);

@@ -19,7 +19,7 @@ struct DescribedOrchard {
 
   /// Ticks name tasks that only a plan can date; they are performed after planning.
   struct WantedTick {
-    std::string task;  ///< "creek-1-gala:leader-tie:2027:1"
+    std::string task;  ///< "creek-1-gala:rub-rivals:2027:1"
     std::string rows;  ///< all of the task's where empty
     int percent = 100;
     int minutes = 0;

@@ -1,194 +1,33 @@
-#include "tests/support/builders.h"
+#include "tests/app/cli_support.h"
 
-#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QProcess>
-#include <QRegularExpression>
-#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 
-#include <map>
+#include <algorithm>
 
 namespace topwire {
 namespace {
 
 using ::testing::AllOf;
-using ::testing::Contains;
-using ::testing::Each;
+using testing::cli;
+using testing::CliTest;
+using testing::contentOf;
+using testing::exists;
+using testing::expectRefused;
+using testing::firstLine;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
+using testing::Row;
+using testing::rowsOf;
+using testing::Said;
 using ::testing::SizeIs;
-using testing::sourceText;
 using ::testing::StartsWith;
-
-using Row = std::map<std::string, std::string>;
-
-const char* const orchardText = R"([orchard]
-name = "Alder Bend"
-latitude = 46.9
-elevation = "1620 ft"
-units = "us-customary"
-station = "Ellensburg"
-records-from = 2027-01-01
-
-[[block]]
-name = "Creek 1"
-rows = "1-12"
-row-spacing = 11
-row-length = 300
-
-[[block.planting]]
-cultivar = "Gala"
-rootstock = "M.9 T337"
-planted = 2024-04-17
-tree-spacing = 3
-
-[[block]]
-name = "Quarry"
-rows = "1-6"
-row-spacing = 12
-row-length = 300
-
-[[block.planting]]
-cultivar = "Fuji"
-rootstock = "M.9 T337"
-planted = 2023-04-17
-tree-spacing = 3
-)";
-
-struct Said {
-  int code = -1;
-  std::string out;
-  std::string err;
-};
-
-/// Runs the real program. Its environment is this one with `extra` on top.
-Said cli(const std::vector<std::string>& words,
-         const std::map<std::string, std::string>& extra = {}) {
-  QProcess process;
-  auto environment = QProcessEnvironment::systemEnvironment();
-  for (const auto& [name, value] : extra)
-    environment.insert(QString::fromStdString(name), QString::fromStdString(value));
-  process.setProcessEnvironment(environment);
-  QStringList arguments;
-  for (const std::string& word : words) arguments << QString::fromStdString(word);
-  process.start(QStringLiteral(TOPWIRE_CLI), arguments);
-  EXPECT_TRUE(process.waitForFinished(60'000));
-  EXPECT_EQ(process.exitStatus(), QProcess::NormalExit);
-  return {process.exitCode(),
-          process.readAllStandardOutput().toStdString(),
-          process.readAllStandardError().toStdString()};
-}
-
-/// Rows by column of a CSV that quotes nothing but whole fields.
-std::vector<Row> rowsOf(const std::string& csv) {
-  static const QRegularExpression field{
-      QStringLiteral("(?:^|,)(?:\"((?:[^\"]|\"\")*)\"|([^,]*))")};
-  std::vector<std::string> columns;
-  std::vector<Row> rows;
-  const auto lines =
-      QString::fromStdString(csv).split(QLatin1Char{'\n'}, Qt::SkipEmptyParts);
-  for (const QString& line : lines) {
-    std::vector<std::string> values;
-    for (auto match = field.globalMatch(line); match.hasNext();) {
-      const auto one = match.next();
-      values.push_back((one.captured(1) + one.captured(2)).toStdString());
-    }
-    if (columns.empty()) {
-      columns = values;
-      continue;
-    }
-    Row row;
-    EXPECT_EQ(values.size(), columns.size()) << line.toStdString();
-    for (std::size_t i = 0; i < values.size(); ++i) row[columns[i]] = values[i];
-    rows.push_back(row);
-  }
-  return rows;
-}
-
-std::string firstLine(const std::string& text) {
-  return text.substr(0, text.find('\n'));
-}
-
-void write(const std::string& path, const std::string& text) {
-  QFile file{QString::fromStdString(path)};
-  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-  file.write(QByteArray::fromStdString(text));
-}
-
-std::string contentOf(const std::string& path) {
-  QFile file{QString::fromStdString(path)};
-  EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path;
-  return file.readAll().toStdString();
-}
-
-bool exists(const std::string& path) {
-  return QFile::exists(QString::fromStdString(path));
-}
-
-/// One sentence on standard error, nothing on standard output.
-void expectRefused(const Said& said, int code, const std::string& part) {
-  EXPECT_EQ(said.code, code) << said.err;
-  EXPECT_EQ(said.out, "");
-  EXPECT_THAT(said.err, HasSubstr(part));
-  EXPECT_EQ(std::ranges::count(said.err, '\n'), 1) << said.err;
-  EXPECT_TRUE(said.err.ends_with(".\n")) << said.err;
-}
-
-class Cli : public ::testing::Test {
-protected:
-  void SetUp() override {
-    file_ = in("alder.topwire");
-    write(in("orchard.toml"), orchardText);
-    const Said made =
-        cli({"new", file_, "--from", in("orchard.toml"), "--today", "2027-04-06"});
-    ASSERT_EQ(made.code, 0) << made.err;
-    ASSERT_THAT(made.out, HasSubstr("Alder Bend"));
-  }
-
-  std::string in(const std::string& name) const {
-    return dir_.filePath(QString::fromStdString(name)).toStdString();
-  }
-
-  std::vector<Row> tasks(const std::vector<std::string>& more = {}) const {
-    std::vector<std::string> words{"tasks", file_, "--today", "2027-04-06", "--csv"};
-    words.insert(words.end(), more.begin(), more.end());
-    const Said said = cli(words);
-    EXPECT_EQ(said.code, 0) << said.err;
-    return rowsOf(said.out);
-  }
-
-  Row task(const std::string& text) const {
-    for (const Row& row : tasks())
-      if (row.at("task") == text) return row;
-    ADD_FAILURE() << "no task " << text;
-    return {};
-  }
-
-  Said tick(const std::string& rows) const {
-    return cli({"tick",
-                file_,
-                pruning_,
-                "--rows",
-                rows,
-                "--minutes",
-                "90",
-                "--by",
-                "Heron",
-                "--day",
-                "2027-04-05",
-                "--today",
-                "2027-04-06"});
-  }
-
-  QTemporaryDir dir_;
-  std::string file_;
-  std::string pruning_ = "creek-1-gala:dormant-pruning:2027:1";
-};
+using testing::write;
 
 const std::vector<std::string> verbs{"new",
                                      "blocks",
@@ -224,40 +63,53 @@ TEST(CliHelp, ofEachVerbShowsItsArgumentsAndAnExample) {
   }
 }
 
+/// The example in a verb's help, as words after the program's name.
+QStringList exampleOf(const std::string& verb) {
+  const std::string help = cli({verb, "--help"}).out;
+  const std::string lead = "Example:\n  topwire-cli ";
+  const auto at = help.find(lead) + lead.size();
+  return QProcess::splitCommand(
+      QString::fromStdString(help.substr(at, help.find('\n', at) - at)));
+}
+
+TEST_F(CliTest, theExamplesInTheHelpWorkOnTheDemoInThisOrder) {
+  for (const char* verb : {"new",
+                           "blocks",
+                           "tasks",
+                           "why",
+                           "tick",
+                           "untick",
+                           "set-aside",
+                           "observe",
+                           "undo",
+                           "redo",
+                           "journal",
+                           "stages",
+                           "sheet",
+                           "copy",
+                           "check-programme"}) {
+    testing::Words words;
+    for (const QString& one : exampleOf(verb)) {
+      const std::string word = one.toStdString();
+      const bool shipped = word.starts_with("demo/") || word.starts_with("resources/");
+      const bool written = word.ends_with(".topwire") || word.ends_with(".pdf");
+      words.push_back(shipped   ? TOPWIRE_SOURCE_DIR "/" + word
+                      : written ? in("help-" + word)
+                                : word);
+    }
+    const bool timeless = words[0] == "copy" || words[0] == "journal"
+                          || words[0] == "check-programme"
+                          || std::ranges::count(words, "--today") > 0;
+    const Said said = timeless ? cli(words) : onTheDay(words);
+    EXPECT_EQ(said.code, 0) << verb << ": " << said.err;
+  }
+}
+
 TEST(CliHelp, versionIsTold) {
   EXPECT_THAT(cli({"--version"}).out, StartsWith("topwire-cli 0."));
 }
 
-struct UsageCase {
-  std::vector<std::string> words;
-  std::string part;
-};
-
-TEST(CliUsage, anArgumentThatCannotBeReadEndsWithTwo) {
-  const std::vector<UsageCase> cases{
-      {{}, "--help"},
-      {{"taks", "f"}, "nearest is \"tasks\""},
-      {{"tasks"}, "FILE"},
-      {{"tasks", "f", "--today", "2027-02-29"}, "\"2027-02-29\" is no day"},
-      {{"tasks", "f", "--today", "6 April"}, "\"6 April\" is no day"},
-      {{"tasks", "f", "--from", "2027-04-01"}, "--to"},
-      {{"tasks", "f", "--state", "overdue"}, "\"overdue\" is no state"},
-      {{"tasks", "f", "--csv", "--json"}, "--json"},
-      {{"tasks", "f", "--colour"}, "--colour"},
-      {{"--language", "fr", "tasks", "f"}, "\"fr\" is no language"},
-      {{"tick", "f", "t", "--rows", "1-4"}, "--by"},
-      {{"tick", "f", "t", "--by", "Heron"}, "--rows"},
-      {{"tick", "f", "t", "--by", "Heron", "--rows", "4-1"}, "\"4-1\" is not rows"},
-      {{"tick", "f", "t", "--by", "Heron", "--rows", "1", "--percent", "0"}, "--percent"},
-      {{"tick", "f", "t", "--by", "Heron", "--rows", "1", "--minutes", "-5"},
-       "--minutes"},
-      {{"sheet", "f", "--week", "2027-W53", "--pdf", "o"}, "\"2027-W53\" is no ISO week"},
-      {{"sheet", "f", "--week", "2027-W14", "--pdf", "o", "--paper", "a3"}, "a3"},
-  };
-  for (const UsageCase& one : cases) expectRefused(cli(one.words), 2, one.part);
-}
-
-TEST_F(Cli, tasksHasTheColumnsScriptsRelyOn) {
+TEST_F(CliTest, tasksHasTheColumnsScriptsRelyOn) {
   const Said said = cli({"tasks", file_, "--today", "2027-04-06", "--csv"});
   EXPECT_EQ(firstLine(said.out),
             "task,block,planting,cultivar,operation,name,leaf,vigour,opens,closes,"
@@ -271,7 +123,7 @@ TEST_F(Cli, tasksHasTheColumnsScriptsRelyOn) {
   EXPECT_EQ(row.at("rows_done"), "0.00");
 }
 
-TEST_F(Cli, tasksAreFilteredByBlockStateAndDays) {
+TEST_F(CliTest, tasksAreFilteredByBlockStateAndDays) {
   const auto all = tasks();
   EXPECT_THAT(tasks({"--block", "Quarry"}),
               AllOf(Not(IsEmpty()), Not(SizeIs(all.size()))));
@@ -288,7 +140,7 @@ TEST_F(Cli, tasksAreFilteredByBlockStateAndDays) {
   }
 }
 
-TEST_F(Cli, tasksAsJsonHoldsTheSameRows) {
+TEST_F(CliTest, tasksAsJsonHoldsTheSameRows) {
   const Said said = cli({"tasks", file_, "--today", "2027-04-06", "--json"});
   QJsonParseError fault;
   const auto json = QJsonDocument::fromJson(QByteArray::fromStdString(said.out), &fault);
@@ -300,20 +152,20 @@ TEST_F(Cli, tasksAsJsonHoldsTheSameRows) {
             tasks().front().at("task"));
 }
 
-TEST_F(Cli, tasksForReadingStartsWithTheTask) {
+TEST_F(CliTest, tasksForReadingStartsWithTheTask) {
   const Said said = cli({"tasks", file_, "--today", "2027-04-06"});
   EXPECT_THAT(firstLine(said.out), StartsWith("task  "));
   EXPECT_THAT(said.out, HasSubstr(pruning_ + "  "));
 }
 
-TEST_F(Cli, whyTellsTheDatesAndWhereTheyComeFrom) {
+TEST_F(CliTest, whyTellsTheDatesAndWhereTheyComeFrom) {
   const Said said = cli({"why", file_, pruning_, "--today", "2027-04-06"});
   EXPECT_EQ(said.code, 0);
   EXPECT_THAT(said.out, HasSubstr("Creek 1"));
   EXPECT_GE(std::ranges::count(said.out, '\n'), 3) << said.out;
 }
 
-TEST_F(Cli, tickIsKeptUndoneRedoneAndTakenBack) {
+TEST_F(CliTest, tickIsKeptUndoneRedoneAndTakenBack) {
   const Said ticked = tick("1-4");
   EXPECT_EQ(ticked.code, 0) << ticked.err;
   EXPECT_THAT(ticked.out, Not(IsEmpty()));
@@ -340,13 +192,13 @@ TEST_F(Cli, tickIsKeptUndoneRedoneAndTakenBack) {
               ::testing::MatchesRegex("[0-9]+-[0-9]+-[0-9]+T[0-9]+:[0-9]+:[0-9]+Z"));
 }
 
-TEST_F(Cli, tickOfAllRowsFinishesTheTask) {
+TEST_F(CliTest, tickOfAllRowsFinishesTheTask) {
   EXPECT_EQ(tick("all").code, 0);
   EXPECT_EQ(task(pruning_).at("state"), "done");
   EXPECT_EQ(task(pruning_).at("hours_left"), "0.0");
 }
 
-TEST_F(Cli, partOfARowCountsAsPart) {
+TEST_F(CliTest, partOfARowCountsAsPart) {
   const Said said = cli({"tick",
                          file_,
                          pruning_,
@@ -362,7 +214,7 @@ TEST_F(Cli, partOfARowCountsAsPart) {
   EXPECT_EQ(task(pruning_).at("rows_done"), "1.00");
 }
 
-TEST_F(Cli, setAsideStandsUntilUndone) {
+TEST_F(CliTest, setAsideStandsUntilUndone) {
   const Said said =
       cli({"set-aside", file_, pruning_, "--reason", "no crew", "--today", "2027-04-06"});
   EXPECT_EQ(said.code, 0) << said.err;
@@ -371,7 +223,7 @@ TEST_F(Cli, setAsideStandsUntilUndone) {
   EXPECT_NE(task(pruning_).at("state"), "set-aside");
 }
 
-TEST_F(Cli, stagesHasTheColumnsScriptsRelyOn) {
+TEST_F(CliTest, stagesHasTheColumnsScriptsRelyOn) {
   const Said said = cli({"stages", file_, "--today", "2027-04-06", "--csv"});
   EXPECT_EQ(firstLine(said.out),
             "planting,block,cultivar,bbch,stage,kind,date,early,late");
@@ -391,7 +243,7 @@ TEST_F(Cli, stagesHasTheColumnsScriptsRelyOn) {
   for (const Row& row : one) EXPECT_EQ(row.at("planting"), "quarry-fuji");
 }
 
-TEST_F(Cli, observedStageReplacesItsDateAndIsReplanned) {
+TEST_F(CliTest, observedStageReplacesItsDateAndIsReplanned) {
   for (const char* stage : {"53", "green tip"}) {
     const Said said = cli({"observe",
                            file_,
@@ -419,13 +271,13 @@ TEST_F(Cli, observedStageReplacesItsDateAndIsReplanned) {
   }
 }
 
-TEST_F(Cli, observingSaysWhatMoved) {
+TEST_F(CliTest, observingSaysWhatMoved) {
   const Said said = cli(
       {"observe", file_, "creek-1-gala", "53", "2027-03-20", "--today", "2027-04-06"});
   EXPECT_THAT(said.out, HasSubstr("moved"));
 }
 
-TEST_F(Cli, sheetIsAPdfOfTheSizeAskedFor) {
+TEST_F(CliTest, sheetIsAPdfOfTheSizeAskedFor) {
   const std::map<std::string, std::string> boxes{{"a4", "[0 0 595"},
                                                  {"letter", "[0 0 612"}};
   for (const auto& [paper, box] : boxes) {
@@ -448,20 +300,7 @@ TEST_F(Cli, sheetIsAPdfOfTheSizeAskedFor) {
   }
 }
 
-TEST_F(Cli, sheetThatCannotBeWrittenIsAProblem) {
-  expectRefused(cli({"sheet",
-                     file_,
-                     "--week",
-                     "2027-W14",
-                     "--pdf",
-                     in("none/out.pdf"),
-                     "--today",
-                     "2027-04-06"}),
-                3,
-                "out.pdf");
-}
-
-TEST_F(Cli, blocksListsPlantings) {
+TEST_F(CliTest, blocksListsPlantings) {
   const auto rows = rowsOf(cli({"blocks", file_, "--today", "2027-04-06", "--csv"}).out);
   ASSERT_THAT(rows, SizeIs(2));
   EXPECT_EQ(rows[0].at("planting"), "creek-1-gala");
@@ -470,7 +309,7 @@ TEST_F(Cli, blocksListsPlantings) {
   EXPECT_EQ(rows[1].at("vigour"), "strong");
 }
 
-TEST_F(Cli, copyIsAnOrchardOfItsOwn) {
+TEST_F(CliTest, copyIsAnOrchardOfItsOwn) {
   const std::string copy = in("copy.topwire");
   EXPECT_EQ(cli({"copy", file_, copy}).code, 0);
   EXPECT_EQ(tick("1-4").code, 0);
@@ -478,7 +317,7 @@ TEST_F(Cli, copyIsAnOrchardOfItsOwn) {
   for (const Row& row : rows) EXPECT_EQ(row.at("rows_done"), "0.00");
 }
 
-TEST_F(Cli, checkProgrammeFindsFaultsWithTheirLines) {
+TEST_F(CliTest, checkProgrammeFindsFaultsWithTheirLines) {
   const std::string shipped =
       TOPWIRE_SOURCE_DIR "/resources/programmes/tall-spindle-apple.toml";
   const Said sound = cli({"check-programme", shipped});
@@ -492,69 +331,6 @@ TEST_F(Cli, checkProgrammeFindsFaultsWithTheirLines) {
   expectRefused(cli({"check-programme", in("none.toml")}), 3, "none.toml");
 }
 
-TEST_F(Cli, problemsEndWithThreeAndChangeNothing) {
-  const std::string today = "2027-04-06";
-  const std::vector<UsageCase> cases{
-      {{"tasks", in("none.topwire")}, "none.topwire"},
-      {{"tasks", file_, "--block", "Creek"}, "Creek 1, Quarry"},
-      {{"why", file_, "creek-1-gala:dormant-prunning:2027:1"}, pruning_},
-      {{"why", file_, "nonsense"}, "\"nonsense\""},
-      {{"tick", file_, pruning_, "--rows", "12-13", "--by", "Heron"}, "13"},
-      {{"tick", file_, pruning_, "--rows", "1", "--by", "Heron", "--day", "2027-04-07"},
-       "still to come"},
-      {{"stages", file_, "--planting", "creek-1-gale"}, "\"creek-1-gala\""},
-      {{"observe", file_, "quarry", "53", "2027-04-01"}, "quarry"},
-      {{"observe", file_, "quarry-fuji", "54.5", "2027-04-01"}, "54"},
-      {{"observe", file_, "quarry-fuji", "53", "2027-05-01"}, "still to come"},
-      {{"undo", file_}, "undo"},
-      {{"redo", file_}, "redo"},
-      {{"new", file_, "--from", in("orchard.toml")}, "alder.topwire"},
-      {{"new", in("b.topwire"), "--from", in("none.toml")}, "none.toml"},
-  };
-  const auto before = tasks();
-  for (UsageCase one : cases) {
-    one.words.insert(one.words.end(), {"--today", today});
-    expectRefused(cli(one.words), 3, one.part);
-  }
-  EXPECT_EQ(tasks(), before);
-  EXPECT_FALSE(exists(in("b.topwire")));
-}
-
-TEST_F(Cli, filesThatAreNoOrchardAreRefused) {
-  write(in("text.topwire"), "not a database, but long enough to be looked at as one");
-  expectRefused(cli({"tasks", in("text.topwire")}), 3, "text.topwire");
-  const std::string whole = contentOf(file_);
-  write(in("half.topwire"), whole.substr(0, whole.size() / 2));
-  expectRefused(cli({"tasks", in("half.topwire")}), 3, "half.topwire");
-  write(in("empty.topwire"), "");
-  expectRefused(cli({"tasks", in("empty.topwire")}), 3, "empty.topwire");
-}
-
-TEST_F(Cli, faultsOfADescriptionAreAllToldAndLeaveNoFile) {
-  write(in("bad.toml"),
-        std::string{orchardText} + "colour = \"red\"\n\n[[tick]]\nby = \"Heron\"\n");
-  const Said said =
-      cli({"new", in("bad.topwire"), "--from", in("bad.toml"), "--today", "2027-04-06"});
-  EXPECT_EQ(said.code, 3);
-  EXPECT_EQ(said.out, "");
-  EXPECT_THAT(said.err, HasSubstr("bad.toml:32: \"colour\""));
-  EXPECT_THAT(said.err, HasSubstr("bad.toml:34: This tick has no \"task\""));
-  EXPECT_FALSE(exists(in("bad.topwire")));
-}
-
-TEST_F(Cli, aTickForNoTaskIsToldWithItsLineAndTheNearest) {
-  write(in("bad.toml"),
-        std::string{orchardText}
-            + "\n[[tick]]\ntask = \"creek-1-gala:dormant-pruning:2027:11\"\n"
-              "rows = \"1-4\"\nby = \"Heron\"\nday = 2027-03-02\n");
-  expectRefused(
-      cli({"new", in("bad.topwire"), "--from", in("bad.toml"), "--today", "2027-04-06"}),
-      3,
-      "bad.toml:34: There is no task \"creek-1-gala:dormant-pruning:2027:11\"; the "
-      "nearest is \"creek-1-gala:dormant-pruning:2027:1\"");
-  EXPECT_FALSE(exists(in("bad.topwire")));
-}
-
 /// Locales are seldom installed; glibc also takes compiled ones from LOCPATH.
 void compileLocale(const std::string& name, const std::string& folder) {
   const auto text = [](const std::string& part) { return QString::fromStdString(part); };
@@ -566,7 +342,7 @@ void compileLocale(const std::string& name, const std::string& folder) {
                      text(folder + '/' + name + ".UTF-8")});
 }
 
-TEST_F(Cli, aLocaleThatWritesCommasChangesNothing) {
+TEST_F(CliTest, aLocaleThatWritesCommasChangesNothing) {
   for (const char* name : {"de_DE", "es_ES"}) compileLocale(name, in(""));
   const std::vector<std::vector<std::string>> commands{
       {"tasks", file_, "--today", "2027-04-06", "--csv"},
@@ -584,7 +360,7 @@ TEST_F(Cli, aLocaleThatWritesCommasChangesNothing) {
   }
 }
 
-TEST_F(Cli, spanishNamesComeOnRequestOnly) {
+TEST_F(CliTest, spanishNamesComeOnRequestOnly) {
   const auto english = tasks();
   const auto spanish = tasks({"--language", "es"});
   ASSERT_EQ(spanish.size(), english.size());
@@ -593,7 +369,7 @@ TEST_F(Cli, spanishNamesComeOnRequestOnly) {
   EXPECT_EQ(spanish.front().at("state"), english.front().at("state"));
 }
 
-TEST_F(Cli, theDemosOpen) {
+TEST_F(CliTest, theDemosOpen) {
   const std::map<std::string, std::string> demos{
       {"demo/orchard.toml", "2027-04-06"}, {"demo/orchard-south.toml", "2026-10-06"}};
   for (const auto& [path, today] : demos) {
