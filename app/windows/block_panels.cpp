@@ -133,7 +133,7 @@ QWidget* PlantingsCard::line(const Planting& planting, const Block& block) {
   grid->setColumnStretch(0, 1);
   grid->addWidget(textLabel(stockText(planting) + kind, TypeSize::body, true), 0, 0);
   grid->addWidget(
-      mutedLabel(
+      wrappingLine(
           dotted({plantedText(*session_, planting),
                   ageText(*session_, planting),
                   tr("rows %1").arg(QString::fromStdString(rowsText(planting.rows)))})),
@@ -199,7 +199,7 @@ void RecordsCard::setBlock(BlockId block) {
     grid->setVerticalSpacing(0);
     grid->setColumnMinimumWidth(0, 84);
     grid->setColumnStretch(1, 1);
-    grid->addWidget(mutedLabel(shortDayText(record.day)), 0, 0);
+    grid->addWidget(mutedLabel(shortDayText(record.day)), 0, 0, Qt::AlignTop);
     QLabel* what = textLabel(record.what);
     what->setWordWrap(true);
     grid->addWidget(what, 0, 1);
