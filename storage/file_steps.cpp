@@ -62,6 +62,7 @@ FileRefused::FileRefused(std::string where, int number)
 void writeWhole(const std::string& path,
                 const std::function<void(const std::string&)>& write) {
   if (access(path.c_str(), F_OK) == 0) throw FileRefused{path, EEXIST};
+  if (access(folderOf(path).c_str(), W_OK | X_OK) != 0) throw FileRefused{path, errno};
   const TemporaryFile temporary{path + ".new-" + std::to_string(getpid())};
   write(temporary.path());
   renameToFree(temporary.path(), path);

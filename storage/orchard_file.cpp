@@ -72,18 +72,26 @@ Done checkIdentity(Connection& connection, const std::string& path, std::size_t 
 }
 
 Done checkWhole(Connection& connection, const std::string& path) {
+  // SQLite takes a last page cut short for one that ends in zeros.
+  const auto page = static_cast<std::uintmax_t>(connection.number("PRAGMA page_size"));
+  if (fs::file_size(path) % page != 0)
+    return tl::unexpected{damaged(path, "ends within a page")};
   const std::string found = connection.text("PRAGMA quick_check(1)");
   if (found != "ok") return tl::unexpected{damaged(path, found)};
   return {};
 }
 
-Done checkUpToDate(Connection& connection, const std::string& path, std::size_t newest) {
-  if (connection.number("PRAGMA user_version") == static_cast<std::int64_t>(newest))
-    return {};
-  return refuse(Sentence{phrase("File",
-                                "%1 comes from an earlier version. Open it once for "
-                                "writing, which brings it up to date."),
-                         {path}});
+bool isUpToDate(Connection& connection, std::size_t newest) {
+  return connection.number("PRAGMA user_version") == static_cast<std::int64_t>(newest);
+}
+
+Problem fromEarlierVersion(const std::string& path) {
+  return {Sentence{phrase("File",
+                          "%1 comes from an earlier version. Open it once for writing, "
+                          "which brings it up to date."),
+                   {path}},
+          {},
+          {}};
 }
 
 Done checkContent(Connection& connection, const std::string& path, std::size_t newest) {
@@ -108,15 +116,18 @@ void prepareWriting(Connection& connection, std::int64_t mostPages) {
 
 OpenedOrchard opened(const std::string& path,
                      std::optional<FileLock> lock,
-                     Connection connection) {
+                     Connection connection,
+                     Orchard orchard) {
   OpenedOrchard result;
   result.readOnly = !lock;
-  result.orchard = readOrchard(connection);
+  result.orchard = std::move(orchard);
   result.journal =
       std::make_unique<OrchardJournal>(path, std::move(lock), std::move(connection));
   return result;
 }
 
+/// An up-to-date file is read before anything is written, so that one whose records
+/// can't be read is left as it is.
 Result<OpenedOrchard> openLocked(const std::string& path,
                                  FileLock lock,
                                  const OrchardFileOptions& options) {
@@ -124,11 +135,15 @@ Result<OpenedOrchard> openLocked(const std::string& path,
   Connection connection{path, Connection::Mode::write};
   if (const Done content = checkContent(connection, path, steps.size()); !content)
     return tl::unexpected{content.error()};
+  const bool current = isUpToDate(connection, steps.size());
+  Orchard orchard = current ? readOrchard(connection) : Orchard{};
   prepareWriting(connection, options.mostPages);
   std::vector<Sentence> notes;
-  for (auto& note : {migrate(connection, path, steps), keepBackups(connection, path)})
-    if (note) notes.push_back(*note);
-  OpenedOrchard result = opened(path, std::move(lock), std::move(connection));
+  if (auto note = migrate(connection, path, steps)) notes.push_back(std::move(*note));
+  if (auto note = keepBackups(connection, path)) notes.push_back(std::move(*note));
+  if (!current) orchard = readOrchard(connection);
+  OpenedOrchard result =
+      opened(path, std::move(lock), std::move(connection), std::move(orchard));
   result.notes = std::move(notes);
   return result;
 }
@@ -148,9 +163,9 @@ Result<OpenedOrchard> openToLook(const std::string& path,
   Connection connection = connectToLook(path);
   if (const Done content = checkContent(connection, path, newest); !content)
     return tl::unexpected{content.error()};
-  if (const Done current = checkUpToDate(connection, path, newest); !current)
-    return tl::unexpected{current.error()};
-  return opened(path, std::nullopt, std::move(connection));
+  if (!isUpToDate(connection, newest)) return tl::unexpected{fromEarlierVersion(path)};
+  Orchard orchard = readOrchard(connection);
+  return opened(path, std::nullopt, std::move(connection), std::move(orchard));
 }
 
 void fillNew(const std::string& path,

@@ -89,11 +89,11 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
       QStringLiteral("theme"),
       {{QStringLiteral("light"), Theme::light}, {QStringLiteral("dark"), Theme::dark}});
   if (!theme) return tl::unexpected{theme.error()};
-  const auto page = choiceOption<Page>(parser,
+  const auto page = choiceOption<RailPage>(parser,
                                        QStringLiteral("page"),
-                                       {{QStringLiteral("calendar"), Page::calendar},
-                                        {QStringLiteral("blocks"), Page::blocks},
-                                        {QStringLiteral("settings"), Page::settings}});
+                                       {{QStringLiteral("calendar"), RailPage::calendar},
+                                        {QStringLiteral("blocks"), RailPage::blocks},
+                                        {QStringLiteral("settings"), RailPage::settings}});
   if (!page) return tl::unexpected{page.error()};
   const auto size = sizeOption(parser, options.size);
   if (!size) return tl::unexpected{size.error()};

@@ -18,7 +18,7 @@ struct DesktopOptions {
   std::optional<Day> today;
   QString language;
   std::optional<Theme> theme;
-  std::optional<Page> page;
+  std::optional<RailPage> page;
   std::optional<Day> day;
   QString grabTo;  ///< a PNG of the window, then the program ends
   QSize size{1280, 800};

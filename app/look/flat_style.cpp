@@ -4,11 +4,13 @@
 #include "app/look/look.h"
 
 #include <QAbstractButton>
+#include <QApplication>
 #include <QPainter>
 #include <QPainterPath>
 #include <QStyleOption>
 
 #include <algorithm>
+#include <memory>
 
 namespace topwire {
 
@@ -57,6 +59,18 @@ void paintField(QPainter& painter, const QStyleOption& option, const QWidget* wi
 
 bool isPressed(const QStyleOption& option) {
   return (option.state & (QStyle::State_On | QStyle::State_Sunken)) != 0;
+}
+
+/// A main button's words and icon, in the colour that stands out from the accent.
+std::unique_ptr<QStyleOptionButton> onAccent(const QStyleOptionButton& button) {
+  auto coloured = std::make_unique<QStyleOptionButton>(button);
+  if ((button.state & QStyle::State_Enabled) == 0) return coloured;
+  coloured->palette.setColor(QPalette::ButtonText,
+                             button.palette.color(QPalette::HighlightedText));
+  if (!button.icon.isNull())
+    coloured->icon =
+        button.icon.pixmap(button.iconSize, qApp->devicePixelRatio(), QIcon::Selected);
+  return coloured;
 }
 
 void paintButton(QPainter& painter, const QStyleOption& option, const QWidget* widget) {
@@ -148,6 +162,53 @@ void paintComboBox(QPainter& painter,
   paintIcon(painter, where, Icon::down, option.palette.color(QPalette::ButtonText));
 }
 
+/// A track without buttons at its ends.
+QRect scrollBarPart(const QStyleOptionSlider& bar, QStyle::SubControl part) {
+  constexpr int shortest = 32;
+  const bool upright = bar.orientation == Qt::Vertical;
+  const int room = upright ? bar.rect.height() : bar.rect.width();
+  const auto range = static_cast<std::int64_t>(bar.maximum) - bar.minimum;
+  const auto page = static_cast<std::int64_t>(bar.pageStep);
+  const int length = range <= 0
+                         ? room
+                         : std::clamp(static_cast<int>(room * page / (range + page)),
+                                      std::min(shortest, room),
+                                      room);
+  const int start = QStyle::sliderPositionFromValue(
+      bar.minimum, bar.maximum, bar.sliderPosition, room - length, bar.upsideDown);
+  const auto piece = [&](int from, int to) {
+    return upright ? QRect{bar.rect.left(), from, bar.rect.width(), to - from}
+                   : QRect{from, bar.rect.top(), to - from, bar.rect.height()};
+  };
+  switch (part) {
+    case QStyle::SC_ScrollBarGroove:
+      return bar.rect;
+    case QStyle::SC_ScrollBarSlider:
+      return piece(start, start + length);
+    case QStyle::SC_ScrollBarSubPage:
+      return piece(0, start);
+    case QStyle::SC_ScrollBarAddPage:
+      return piece(start + length, room);
+    default:
+      return {};
+  }
+}
+
+void paintScrollBar(QPainter& painter, const QStyleOptionSlider& bar) {
+  if (bar.maximum <= bar.minimum) return;
+  const bool held = (bar.state & (QStyle::State_MouseOver | QStyle::State_Sunken)) != 0;
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(bar.palette.color(held ? QPalette::PlaceholderText : QPalette::Dark));
+  const QRectF handle =
+      QRectF{scrollBarPart(bar, QStyle::SC_ScrollBarSlider)}.adjusted(3, 3, -3, -3);
+  painter.drawRoundedRect(handle, 3, 3);
+  painter.restore();
+}
+
+constexpr int fieldPadding = 6;
+
 }  // namespace
 
 FlatStyle::FlatStyle() : QProxyStyle(QStringLiteral("Fusion")) {}
@@ -200,15 +261,9 @@ void FlatStyle::drawControl(ControlElement element,
         paintMenuBarItem(*this, *painter, *item);
       return;
     case CE_PushButtonLabel:
-      if (const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option)) {
-        QStyleOptionButton coloured = *button;
-        if (isMain(widget))
-          coloured.palette.setColor(QPalette::Normal,
-                                    QPalette::ButtonText,
-                                    coloured.palette.color(QPalette::HighlightedText));
-        coloured.palette.setCurrentColorGroup(option->palette.currentColorGroup());
-        return QProxyStyle::drawControl(element, &coloured, painter, widget);
-      }
+      if (const auto* button = qstyleoption_cast<const QStyleOptionButton*>(option))
+        QProxyStyle::drawControl(
+            element, isMain(widget) ? onAccent(*button).get() : option, painter, widget);
       return;
     default:
       QProxyStyle::drawControl(element, option, painter, widget);
@@ -219,12 +274,37 @@ void FlatStyle::drawComplexControl(ComplexControl control,
                                    const QStyleOptionComplex* option,
                                    QPainter* painter,
                                    const QWidget* widget) const {
-  if (control != CC_ComboBox)
-    return QProxyStyle::drawComplexControl(control, option, painter, widget);
-  paintComboBox(*painter,
-                *option,
-                subControlRect(CC_ComboBox, option, SC_ComboBoxArrow, widget),
-                widget);
+  if (control == CC_ComboBox)
+    return paintComboBox(*painter,
+                         *option,
+                         subControlRect(CC_ComboBox, option, SC_ComboBoxArrow, widget),
+                         widget);
+  if (const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
+      bar != nullptr && control == CC_ScrollBar)
+    return paintScrollBar(*painter, *bar);
+  QProxyStyle::drawComplexControl(control, option, painter, widget);
+}
+
+QRect FlatStyle::subControlRect(ComplexControl control,
+                                const QStyleOptionComplex* option,
+                                SubControl part,
+                                const QWidget* widget) const {
+  if (const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
+      bar != nullptr && control == CC_ScrollBar)
+    return scrollBarPart(*bar, part);
+  const QRect rect = QProxyStyle::subControlRect(control, option, part, widget);
+  // An editable box's own line edit pads itself.
+  const auto* combo = qstyleoption_cast<const QStyleOptionComboBox*>(option);
+  const bool words = combo != nullptr && part == SC_ComboBoxEditField && !combo->editable;
+  return words ? rect.adjusted(fieldPadding, 0, 0, 0) : rect;
+}
+
+QRect FlatStyle::subElementRect(SubElement element,
+                                const QStyleOption* option,
+                                const QWidget* widget) const {
+  const QRect rect = QProxyStyle::subElementRect(element, option, widget);
+  return element == SE_LineEditContents ? rect.adjusted(fieldPadding, 0, -fieldPadding, 0)
+                                        : rect;
 }
 
 QSize FlatStyle::sizeFromContents(ContentsType type,
@@ -234,9 +314,11 @@ QSize FlatStyle::sizeFromContents(ContentsType type,
   QSize wanted = QProxyStyle::sizeFromContents(type, option, size, widget);
   const bool control = type == CT_PushButton || type == CT_LineEdit || type == CT_ComboBox
                        || type == CT_SpinBox || type == CT_ToolButton;
-  if (control) wanted.setHeight(std::max(wanted.height(), measure::buttonHeight));
-  constexpr int sidePadding = 8;
-  if (type == CT_PushButton) wanted.rwidth() += sidePadding;
+  constexpr int roundedUp = 6;  // what styles add to a line of body type at most
+  if (control && wanted.height() < measure::buttonHeight + roundedUp)
+    wanted.setHeight(measure::buttonHeight);
+  constexpr int sidePadding = 12;
+  if (type == CT_PushButton || type == CT_ComboBox) wanted.rwidth() += sidePadding;
   if (type == CT_MenuBarItem) wanted += QSize{4, 6};
   return wanted;
 }
@@ -271,6 +353,8 @@ int FlatStyle::styleHint(StyleHint hint,
       || hint == SH_ComboBox_Popup)
     return 0;
   if (hint == SH_FocusFrame_AboveWidget) return 1;
+  if (hint == SH_Table_GridLineColor && option != nullptr)
+    return static_cast<int>(option->palette.color(QPalette::Mid).rgba());
   return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 

@@ -159,6 +159,7 @@ private:
     const QPalette palette = QApplication::palette();
     if (mode == QIcon::Disabled)
       return palette.color(QPalette::Disabled, QPalette::ButtonText);
+    if (mode == QIcon::Selected) return palette.color(QPalette::HighlightedText);
     return colour_.isValid() ? colour_ : palette.color(QPalette::ButtonText);
   }
 

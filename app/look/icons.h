@@ -24,7 +24,8 @@ enum class Icon {
 };
 
 void paintIcon(QPainter& painter, const QRectF& where, Icon icon, const QColor& colour);
-/// Sharp at every device pixel ratio; grey of the palette where disabled.
+/// Sharp at every device pixel ratio; grey of the palette where disabled, and in the
+/// colour of words on the accent where selected, as a main button paints it.
 QIcon iconFor(Icon icon, const QColor& colour);
 /// In the colour of a button's words, whatever the theme is when it is drawn.
 QIcon iconFor(Icon icon);

@@ -1,6 +1,5 @@
 #include "app/paper/drawings_of_operations.h"
 
-#include <algorithm>
 #include <array>
 
 namespace topwire {
@@ -53,6 +52,7 @@ constexpr std::array drawn{Named{"order-trees", orderTrees},
 
 std::vector<std::string_view> drawingNames() {
   std::vector<std::string_view> names;
+  names.reserve(drawn.size());
   for (const Named& named : drawn) names.push_back(named.name);
   return names;
 }
@@ -60,12 +60,13 @@ std::vector<std::string_view> drawingNames() {
 const Drawing* drawingFor(std::string_view name) {
   static const std::vector<Drawing> drawings = [] {
     std::vector<Drawing> all;
+    all.reserve(drawn.size());
     for (const Named& named : drawn) all.push_back(named.draw());
     return all;
   }();
-  const auto found = std::ranges::find(drawn, name, &Named::name);
-  if (found == drawn.end()) return nullptr;
-  return &drawings[static_cast<std::size_t>(found - drawn.begin())];
+  for (std::size_t i = 0; i < drawn.size(); ++i)
+    if (drawn.at(i).name == name) return &drawings[i];
+  return nullptr;
 }
 
 }  // namespace topwire

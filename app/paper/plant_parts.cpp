@@ -121,10 +121,13 @@ void drop(Pen& pen, QPointF tip, double size) {
 }
 
 void soil(Pen& pen, double top, double clearFrom, double clearTo) {
-  int line = 0;
-  for (double y = top + 9; y < 112; y += 11, ++line)
-    for (double x = 62 + (line % 2) * 9.0; x < 152; x += 18)
-      if (x + 6 < clearFrom || x > clearTo) pen.line({x, y}, {x + 6, y}, weight::twig);
+  constexpr double dash = 6;
+  for (int line = 0; top + 9 + line * 11 < 112; ++line)
+    for (int i = 0; i < 5; ++i) {
+      const QPointF left{62.0 + (line % 2) * 9 + i * 18, top + 9 + line * 11};
+      if (left.x() + dash < clearFrom || left.x() > clearTo)
+        pen.line(left, left + QPointF{dash, 0}, weight::twig);
+    }
 }
 
 }  // namespace topwire

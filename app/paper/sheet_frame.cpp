@@ -212,8 +212,8 @@ Slab emptyWeek(const Bench& bench) {
 
 std::vector<Slab> recordTable(const Bench& bench) {
   std::vector<NamedJob> jobs;
-  for (const SheetBlock& block : bench.sheet.blocks)
-    for (const SheetJob& job : block.jobs) jobs.push_back({&block, &job});
+  for (const SheetBlock& each : bench.sheet.blocks)
+    for (const SheetJob& job : each.jobs) jobs.push_back({&each, &job});
   const Columns columns = columnsFor(bench);
   std::vector<Slab> parts;
   for (std::size_t from = 0; from < jobs.size(); from += rowsAtOnce) {

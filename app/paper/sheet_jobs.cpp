@@ -1,6 +1,7 @@
 #include "app/paper/sheet_pieces.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace topwire {
@@ -57,6 +58,7 @@ QString joined(const std::vector<QString>& parts, const QString& by) {
 /// "secateurs, snips · soft ties: 3,600".
 QString takeLine(const SheetJob& job, const Voice& voice) {
   std::vector<QString> tools;
+  tools.reserve(job.tools.size());
   for (const Words& tool : job.tools) tools.push_back(voice.say(tool));
   std::vector<QString> parts{joined(tools, QStringLiteral(", "))};
   for (const SheetMaterial& material : job.materials)
@@ -74,7 +76,7 @@ QString toDoLine(const SheetJob& job, const Voice& voice) {
   if (job.state == TaskState::done) return {};
   const auto rows = std::ranges::count_if(
       job.rows, [](const SheetRow& row) { return row.cell != RowCell::done; });
-  const auto trees = static_cast<std::int64_t>(job.treesLeft + 0.5);
+  const auto trees = std::int64_t{std::lround(job.treesLeft)};
   std::vector<QString> parts;
   if (rows > 0)
     parts.push_back(
@@ -101,6 +103,7 @@ Phrase stopPhrase(Avoid avoid) {
 
 QString stopLine(const SheetJob& job, const Voice& voice) {
   std::vector<QString> parts;
+  parts.reserve(job.avoid.size());
   for (const Avoid avoid : job.avoid)
     parts.push_back(voice.say(sentence(stopPhrase(avoid))));
   return joined(parts, QStringLiteral("; "));
@@ -278,10 +281,14 @@ Slab JobWriter::instructions(const SheetJob& job) {
   }
   inFull_.emplace(job.operation, job.number);
   const Drawing* drawing = drawingFor(job.drawing);
-  const double art = drawing ? bench_->drawingWidth : 0;
-  const double artHeight = art * Drawing::height / Drawing::width;
-  if (drawing) slab.items.emplace_back(DrawingItem{{0, 0, art, artHeight}, drawing});
-  const double left = drawing ? art + column : 0;
+  double left = 0;
+  double artHeight = 0;
+  if (drawing != nullptr) {
+    const double art = bench_->drawingWidth;
+    artHeight = art * Drawing::height / Drawing::width;
+    slab.items.emplace_back(DrawingItem{{0, 0, art, artHeight}, drawing});
+    left = art + column;
+  }
   const double width = bench_->width - left;
   double y = job.how.empty() ? 0 : addHow(slab.items, job, voice, {left, 0}, width) + 2;
   y = addLabelled(slab.items, labelledLines(job, voice, false), voice, {left, y}, width);

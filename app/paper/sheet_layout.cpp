@@ -50,7 +50,7 @@ public:
 private:
   double bottom() const { return format_.content().bottom() - footerHeight_ - 8; }
 
-  void put(Page& page, const std::vector<Item>& items, double y) const {
+  static void put(Page& page, const std::vector<Item>& items, double y) {
     for (const Item& item : items)
       page.items.push_back(moved(item, {PageFormat::margin, y}));
   }

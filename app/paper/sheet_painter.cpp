@@ -35,7 +35,8 @@ void tick(QPainter& painter, const QRectF& box) {
   const auto at = [&box](double x, double y) {
     return QPointF{box.left() + box.width() * x, box.top() + box.height() * y};
   };
-  QPen pen{Qt::white, box.width() * 0.14, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+  const QPen pen{
+      Qt::white, box.width() * 0.14, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
   painter.setPen(pen);
   painter.drawPolyline(QPolygonF{{at(0.22, 0.53), at(0.42, 0.73), at(0.79, 0.27)}});
 }
@@ -154,7 +155,7 @@ Done writePdf(const QString& path, const std::vector<Page>& pages, const QString
     writer.setResolution(pdfDotsPerInch);
     writer.setTitle(title);
     writer.setCreator(QStringLiteral("Topwire"));
-    if (Done done = printPages(writer, pages); !done) return refused();
+    if (!printPages(writer, pages)) return refused();
   }
   if (!file.commit()) return refused();
   return {};

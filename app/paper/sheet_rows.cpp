@@ -1,6 +1,7 @@
 #include "app/paper/sheet_pieces.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -79,10 +80,11 @@ std::vector<std::size_t> balancedEnds(const std::vector<Cell>& cells, double wid
   std::vector<std::size_t> best = lineEnds(cells, width);
   if (best.size() == 1) return best;
   const std::size_t lines = best.size();
-  for (double narrower = width - boxSide; narrower > boxSide * 2; narrower -= boxSide) {
-    const auto ends = lineEnds(cells, narrower);
+  // Ever narrower, until it would take another line.
+  for (int step = 1; width - step * boxSide > 2 * boxSide; ++step) {
+    auto ends = lineEnds(cells, width - step * boxSide);
     if (ends.size() != lines) break;
-    best = ends;
+    best = std::move(ends);
   }
   return best;
 }

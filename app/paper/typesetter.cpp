@@ -76,7 +76,7 @@ struct Move {
 
 QFont fontFor(Face face) {
   QFont font{family()};
-  font.setPixelSize(static_cast<int>(face.points * pixelsPerPoint + 0.5));
+  font.setPixelSize(qRound(face.points * pixelsPerPoint));
   font.setBold(face.bold);
   font.setHintingPreference(QFont::PreferNoHinting);
   font.setKerning(true);

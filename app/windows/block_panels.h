@@ -76,7 +76,7 @@ public:
 
 private:
   void showStages();
-  void offerNextStage(const Outlook& outlook);
+  void offerStages(const Outlook& outlook);
   void see();
   const Planting* planting() const;
 

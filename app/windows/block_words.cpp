@@ -29,6 +29,14 @@ QString perArea(UnitSystem units, Length rowSpacing, Length treeSpacing) {
                    .arg(countText(std::lround(treesPerAcre(rowSpacing, treeSpacing))));
 }
 
+QString treesPerAreaText(UnitSystem units, Length rowSpacing, Length treeSpacing) {
+  return units == UnitSystem::metric
+             ? BlockWords::tr("%1 trees a hectare")
+                   .arg(countText(std::lround(treesPerHectare(rowSpacing, treeSpacing))))
+             : BlockWords::tr("%1 trees an acre")
+                   .arg(countText(std::lround(treesPerAcre(rowSpacing, treeSpacing))));
+}
+
 const QString& dot() {
   static const QString text = QStringLiteral(" · ");
   return text;
@@ -87,10 +95,9 @@ QString blockSubtitle(const Session& session, const Block& block) {
   parts << sayCounted(
       block.rows.count(), phrase("Blocks", "%1 row"), phrase("Blocks", "%1 rows"));
   if (!plantings.empty())
-    parts << BlockWords::tr("trees: %1")
-                 .arg(perArea(session.orchard().settings.units,
+    parts << treesPerAreaText(session.orchard().settings.units,
                               block.rowSpacing,
-                              plantings.front()->treeSpacing));
+                              plantings.front()->treeSpacing);
   return parts.join(dot());
 }
 

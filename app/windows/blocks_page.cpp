@@ -17,7 +17,7 @@ namespace topwire {
 
 namespace {
 
-constexpr int listWidth = 212;
+constexpr int listWidth = 232;
 constexpr int blockFormIndex = 2;
 constexpr int plantingFormIndex = 3;
 
@@ -166,7 +166,7 @@ void BlocksPage::chooseBlock(BlockId block) {
 }
 
 void BlocksPage::refresh() {
-  if (!session_->isOpen()) return;
+  if (!session_->isOpen()) return showChosen();
   const int form = stack_->currentIndex();
   const bool stranded =
       (form == blockFormIndex && !blockForm_->isAbout(session_->orchard()))
@@ -179,7 +179,8 @@ void BlocksPage::refresh() {
 void BlocksPage::showChosen() {
   const Block* block = chosen();
   const bool editing = stack_->currentIndex() >= blockFormIndex;
-  for (QWidget* button : headButtons_) button->setEnabled(!session_->isReadOnly());
+  const bool writable = session_->isOpen() && !session_->isReadOnly();
+  for (QWidget* button : headButtons_) button->setEnabled(writable);
   headButtons_[0]->setVisible(block != nullptr && !editing);
   headButtons_[1]->setVisible(block != nullptr && !editing);
   side_->setVisible(block != nullptr);

@@ -80,9 +80,9 @@ void MainWindow::build() {
   setCentralWidget(all);
   buildMenus();
   connect(rail_, &Rail::chosen, this, [this](int page) {
-    showPage(static_cast<Page>(page));
+    showPage(static_cast<RailPage>(page));
   });
-  showPage(Page::calendar);
+  showPage(RailPage::calendar);
   refresh();
 }
 
@@ -94,9 +94,9 @@ void MainWindow::buildPages(QStackedWidget& pages) {
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(settings)})
     pages.addWidget(page);
-  rail_->addPage(static_cast<int>(Page::calendar), Icon::calendar, tr("Calendar"));
-  rail_->addPage(static_cast<int>(Page::blocks), Icon::blocks, tr("Blocks"));
-  rail_->addPageBelow(static_cast<int>(Page::settings), Icon::settings, tr("Settings"));
+  rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
+  rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
+  rail_->addPageBelow(static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
   connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
   connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);
@@ -191,17 +191,17 @@ void MainWindow::redo() {
   shiftText_.clear();
 }
 
-void MainWindow::showPage(Page page) {
+void MainWindow::showPage(RailPage page) {
   pages_->setCurrentIndex(static_cast<int>(page));
   rail_->choose(static_cast<int>(page));
 }
 
-Page MainWindow::page() const {
-  return static_cast<Page>(pages_->currentIndex());
+RailPage MainWindow::page() const {
+  return static_cast<RailPage>(pages_->currentIndex());
 }
 
 void MainWindow::showDay(Day day) {
-  showPage(Page::calendar);
+  showPage(RailPage::calendar);
   calendar_->showDay(day);
 }
 

@@ -17,7 +17,7 @@ class CalendarPage;
 class NoticeBar;
 class Rail;
 
-enum class Page { calendar, blocks, settings };
+enum class RailPage { calendar, blocks, settings };
 
 /// The one window: the rail, the pages, the menus, and the line for what happened.
 ///
@@ -38,8 +38,8 @@ public:
   /// Opens this file; the last one where empty; else the default orchard, which is made
   /// in `folder` where it is not there yet. False where none could be opened.
   bool openAtStart(const QString& file, const QString& folder);
-  void showPage(Page page);
-  Page page() const;
+  void showPage(RailPage page);
+  RailPage page() const;
   void showDay(Day day);
 
 public Q_SLOTS:

@@ -51,7 +51,7 @@ bool MainWindow::openAtStart(const QString& file, const QString& folder) {
     opened = made.has_value();
   }
   if (opened && !trouble.isEmpty()) notice_->trouble(trouble);
-  if (opened && session_->orchard().blocks.empty()) showPage(Page::blocks);
+  if (opened && session_->orchard().blocks.empty()) showPage(RailPage::blocks);
   return opened;
 }
 
@@ -98,7 +98,7 @@ void MainWindow::newOrchard() {
   if (path.isEmpty()) return;
   const Done made = create(fullPath(path));
   if (!made) return tellProblem(made.error());
-  showPage(Page::settings);
+  showPage(RailPage::settings);
 }
 
 void MainWindow::openOrchard() {

@@ -81,7 +81,7 @@ void MainWindow::buildEditMenu() {
                 QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_Z});
   edit->addSeparator();
   QAction* add = edit->addAction(tr("&Add a block"), this, [this] {
-    showPage(Page::blocks);
+    showPage(RailPage::blocks);
     blocks_->addBlock();
   });
   needingOrchard(
@@ -90,13 +90,13 @@ void MainWindow::buildEditMenu() {
 
 void MainWindow::buildViewMenu() {
   QMenu* view = menuBar()->addMenu(tr("&View"));
-  const auto addPage = [&](const QString& name, Page page, Qt::Key key) {
+  const auto addPage = [&](const QString& name, RailPage page, Qt::Key key) {
     QAction* action = view->addAction(name, this, [this, page] { showPage(page); });
     keyed(action, "", QKeySequence{Qt::CTRL | key});
   };
-  addPage(tr("&Calendar"), Page::calendar, Qt::Key_1);
-  addPage(tr("&Blocks"), Page::blocks, Qt::Key_2);
-  addPage(tr("&Settings"), Page::settings, Qt::Key_3);
+  addPage(tr("&Calendar"), RailPage::calendar, Qt::Key_1);
+  addPage(tr("&Blocks"), RailPage::blocks, Qt::Key_2);
+  addPage(tr("&Settings"), RailPage::settings, Qt::Key_3);
   view->addSeparator();
   QMenu* themes = view->addMenu(tr("C&olours"));
   auto* group = new QActionGroup{themes};
@@ -141,7 +141,7 @@ void MainWindow::takeTheme() {
 
 void MainWindow::takeLanguage() {
   speak(preferences_->language());
-  const Page open = page();
+  const RailPage open = page();
   build();
   showPage(open);
 }

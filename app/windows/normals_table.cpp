@@ -12,6 +12,7 @@ constexpr int months = 12;
 constexpr int minimumRow = 0;
 constexpr int maximumRow = 1;
 constexpr int cellHeight = 32;
+constexpr int headHeight = 28;
 
 double toShown(double celsius, UnitSystem units) {
   return units == UnitSystem::metric ? celsius : celsius * 9 / 5 + 32;
@@ -36,7 +37,8 @@ NormalsTable::NormalsTable(QWidget* parent) : QTableWidget(2, months, parent) {
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setDefaultSectionSize(cellHeight);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setFixedHeight(2 * cellHeight + horizontalHeader()->sizeHint().height() + 6);
+  horizontalHeader()->setFixedHeight(headHeight);
+  setFixedHeight(headHeight + 2 * cellHeight + 2 * frameWidth());
   connect(this, &QTableWidget::cellChanged, this, &NormalsTable::take);
 }
 

@@ -14,9 +14,10 @@ namespace topwire {
 
 namespace {
 
-constexpr double widestPitch = 22;
+constexpr double widestPitch = 30;
 constexpr double narrowestPitch = 9;
 constexpr double laneShare = 14.0 / 22.0;  ///< of the pitch
+constexpr double widestLane = 14;
 constexpr int sideMargin = 2;
 constexpr int markRoom = 16;    ///< above a band, for a pollinizer's letter
 constexpr int numberRoom = 20;  ///< below a band
@@ -91,7 +92,10 @@ QRectF RowPicture::laneRect(const Bands& bands, int index) const {
   const int band = index / bands.rows;
   const double x = sideMargin + (index % bands.rows) * bands.pitch;
   const double y = markRoom + band * (bands.height + markRoom + numberRoom);
-  return {x, y, std::round(bands.pitch * laneShare), static_cast<double>(bands.height)};
+  return {x,
+          y,
+          std::min(widestLane, std::round(bands.pitch * laneShare)),
+          static_cast<double>(bands.height)};
 }
 
 bool RowPicture::numberShown(const Bands& bands, int index) const {

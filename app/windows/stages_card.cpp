@@ -6,6 +6,9 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 
+#include <cstdlib>
+#include <limits>
+
 namespace topwire {
 
 namespace {
@@ -15,7 +18,7 @@ QString kindText(const StageEstimate& stage) {
     case StageKind::observed:
       return StagesCard::tr("seen");
     case StageKind::byOffset:
-      return StagesCard::tr("by the days since bloom");
+      return StagesCard::tr("a set number of days from bloom");
     case StageKind::expected:
       break;
   }
@@ -131,21 +134,24 @@ void StagesCard::showStages() {
     note->setWordWrap(true);
     lines_->addWidget(note);
   }
-  offerNextStage(outlook);
+  offerStages(outlook);
 }
 
-void StagesCard::offerNextStage(const Outlook& outlook) {
+/// The one expected nearest to today stands chosen, so that the usual case is one click.
+void StagesCard::offerStages(const Outlook& outlook) {
   stage_->clear();
-  int next = -1;
+  int nearest = 0;
+  int least = std::numeric_limits<int>::max();
   for (const StageEstimate& estimate : outlook.stages) {
     const Stage* stage = stageByCode(estimate.bbch);
     if (stage == nullptr) continue;
     stage_->addItem(say(stage->name), estimate.bbch);
-    const bool ahead =
-        estimate.kind != StageKind::observed && estimate.late >= session_->today();
-    if (ahead && next < 0) next = stage_->count() - 1;
+    const int away = std::abs(daysBetween(session_->today(), estimate.date));
+    if (estimate.kind == StageKind::observed || away >= least) continue;
+    least = away;
+    nearest = stage_->count() - 1;
   }
-  stage_->setCurrentIndex(next < 0 ? 0 : next);
+  stage_->setCurrentIndex(nearest);
   day_->setDate(dateOf(session_->today()));
 }
 

@@ -164,14 +164,16 @@ QString Voice::say(const Sentence& sentence) const {
     text = translator_->translate(sentence.context.c_str(), sentence.text.c_str());
   if (text.isEmpty()) text = QString::fromStdString(sentence.text);
   std::vector<std::string> values;
+  values.reserve(sentence.values.size());
   for (const Value& each : sentence.values) values.push_back(value(each).toStdString());
   return QString::fromStdString(fillIn(text.toStdString(), values));
 }
 
 QString Voice::say(const Problem& problem) const {
-  const QString text = say(problem.sentence);
-  if (problem.place.empty()) return text;
-  return QString::fromStdString(problem.place) + QStringLiteral(": ") + text;
+  QString text = say(problem.sentence);
+  if (!problem.place.empty())
+    text.prepend(QString::fromStdString(problem.place) + QStringLiteral(": "));
+  return text;
 }
 
 QString Voice::say(const Words& words) const {

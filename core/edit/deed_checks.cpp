@@ -3,7 +3,6 @@
 #include "core/planning/progress.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace topwire {
 
@@ -57,21 +56,6 @@ void checkReadable(Faults& faults,
                {static_cast<std::int64_t>(longest)});
 }
 
-/// Levenshtein's distance, by rows.
-std::size_t spellingDistance(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  std::iota(row.begin(), row.end(), std::size_t{0});
-  for (std::size_t i = 0; i < a.size(); ++i) {
-    std::size_t diagonal = std::exchange(row[0], i + 1);
-    for (std::size_t j = 0; j < b.size(); ++j) {
-      const std::size_t swapped = diagonal + (a[i] == b[j] ? 0 : 1);
-      diagonal = row[j + 1];
-      row[j + 1] = std::min({swapped, diagonal + 1, row[j] + 1});
-    }
-  }
-  return row.back();
-}
-
 }  // namespace
 
 Checked<Change> Faults::orElse(Change change) && {
@@ -100,19 +84,6 @@ std::string folded(std::string_view text) {
     if ((c >= 'A' && c <= 'Z') || accented) lower[i] = static_cast<char>(c + 0x20);
   }
   return lower;
-}
-
-std::string nearestName(std::string_view text, const std::vector<std::string>& names) {
-  const std::string wanted = folded(text);
-  std::string nearest;
-  std::size_t least = std::max<std::size_t>(2, wanted.size() / 3) + 1;
-  for (const std::string& name : names) {
-    const std::size_t distance = spellingDistance(wanted, folded(name));
-    if (distance >= least) continue;
-    least = distance;
-    nearest = name;
-  }
-  return nearest;
 }
 
 void checkText(Faults& faults, const std::string& place, std::string_view text) {

@@ -36,8 +36,6 @@ std::string trimmed(std::string_view text);
 /// For comparing names: lower case for A to Z and the accented letters of Western
 /// European languages.
 std::string folded(std::string_view text);
-/// The one nearest in spelling, where it is near enough to be meant; else empty.
-std::string nearestName(std::string_view text, const std::vector<std::string>& names);
 
 /// Text must be UTF-8 without control characters, and no longer than a field shows.
 void checkText(Faults& faults, const std::string& place, std::string_view text);

@@ -1,5 +1,6 @@
 #include "core/edit/deed_checks.h"
 #include "core/edit/deeds.h"
+#include "core/exchange/nearest.h"
 
 #include <algorithm>
 #include <cmath>

@@ -91,10 +91,11 @@ Tick rest(const Tick& tick, const RowSet& rows, TickId newId) {
   return kept;
 }
 
+/// By a further tick that is not taken back itself.
 bool isTakenBack(const Orchard& orchard, TickId tick) {
-  const auto standing = standingTicks(orchard);
-  return std::ranges::none_of(standing,
-                              [tick](const Tick* other) { return other->id == tick; });
+  return std::ranges::any_of(orchard.ticks, [&](const auto& item) {
+    return item.second.takesBack == tick && !isTakenBack(orchard, item.first);
+  });
 }
 
 /// Ticks of the task that stand and say anything of these rows.

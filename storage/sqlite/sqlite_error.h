@@ -10,7 +10,8 @@ namespace topwire {
 class SqliteError : public std::runtime_error {
 public:
   SqliteError(int extendedCode, const std::string& message, const std::string& sql)
-      : std::runtime_error(message + " (" + std::to_string(extendedCode) + ") in: " + sql)
+      : std::runtime_error(message + " (" + std::to_string(extendedCode)
+                           + ") in: " + sql.substr(0, 200))
       , extendedCode_(extendedCode) {}
 
   int extendedCode() const { return extendedCode_; }

@@ -24,7 +24,7 @@ class BlocksPageTest : public testing::WindowTest {
 protected:
   void startOnBlocks(const Orchard& orchard) {
     start(orchard);
-    window.showPage(Page::blocks);
+    window.showPage(RailPage::blocks);
     QCoreApplication::processEvents();
   }
 

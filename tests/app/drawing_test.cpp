@@ -52,7 +52,7 @@ bool hasOneInk(const QImage& image) {
 
 class OperationDrawing : public ::testing::TestWithParam<std::string_view> {
 protected:
-  const Drawing& drawing() const { return *drawingFor(GetParam()); }
+  static const Drawing& drawing() { return *drawingFor(GetParam()); }
 };
 
 TEST_P(OperationDrawing, FillsItsViewBoxAndStaysInsideIt) {

@@ -29,7 +29,7 @@ TEST_F(MainWindowTest, aFirstStartMakesAnOrchardAndInvitesToAddABlock) {
   ASSERT_TRUE(window.openAtStart({}, data));
   window.show();
   EXPECT_EQ(session.path(), QDir{data}.filePath(QStringLiteral("Orchard.topwire")));
-  EXPECT_EQ(window.page(), Page::blocks);
+  EXPECT_EQ(window.page(), RailPage::blocks);
   EXPECT_TRUE(find<QPushButton>("addFirstBlock")->isVisible());
   EXPECT_TRUE(answers.asked.isEmpty()) << "nobody is asked for anything";
 }
@@ -58,11 +58,11 @@ TEST_F(MainWindowTest, theRailSaysWhoseOrchardItIsAndThatTodayIsGiven) {
 TEST_F(MainWindowTest, pagesAreReachedByKeys) {
   start(creek());
   press(Qt::Key_2, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), Page::blocks);
+  EXPECT_EQ(window.page(), RailPage::blocks);
   press(Qt::Key_3, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), Page::settings);
+  EXPECT_EQ(window.page(), RailPage::settings);
   press(Qt::Key_1, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), Page::calendar);
+  EXPECT_EQ(window.page(), RailPage::calendar);
 }
 
 TEST_F(MainWindowTest, undoNamesWhatItTakesBack) {
@@ -174,7 +174,7 @@ TEST_F(MainWindowTest, aboutSaysTheLicenceAndTheCaution) {
 
 TEST_F(MainWindowTest, anotherThemeTakesHoldAtOnceAndIsRemembered) {
   start(creek());
-  window.showPage(Page::settings);
+  window.showPage(RailPage::settings);
   auto* theme = find<QComboBox>("field-theme");
   theme->setCurrentIndex(2);
   Q_EMIT theme->activated(2);
@@ -186,12 +186,12 @@ TEST_F(MainWindowTest, anotherThemeTakesHoldAtOnceAndIsRemembered) {
 
 TEST_F(MainWindowTest, anotherLanguageKeepsThePageOpen) {
   start(creek());
-  window.showPage(Page::settings);
+  window.showPage(RailPage::settings);
   auto* language = find<QComboBox>("field-language");
   language->setCurrentIndex(2);
   Q_EMIT language->activated(2);
   QCoreApplication::processEvents();
-  EXPECT_EQ(window.page(), Page::settings);
+  EXPECT_EQ(window.page(), RailPage::settings);
   EXPECT_EQ(preferences.language(), QStringLiteral("es"));
   EXPECT_TRUE(find<QPushButton>("saveSettings")->isVisible());
 }

@@ -16,7 +16,7 @@ class SettingsPageTest : public testing::WindowTest {
 protected:
   SettingsPageTest() {
     start(orchardOfOne(northernSettings(), dayOf(2025, 4, 10)));
-    window.showPage(Page::settings);
+    window.showPage(RailPage::settings);
   }
 
   void choose(const char* combo, int index) {

@@ -1,0 +1,128 @@
+#include "storage/schema/migrate.h"
+
+#include "storage/orchard_file.h"
+#include "storage/sqlite/connection.h"
+#include "tests/storage/file_support.h"
+#include "tests/support/builders.h"
+
+#include <gmock/gmock.h>
+
+namespace topwire {
+namespace {
+
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+
+std::vector<std::string> stepsAnd(const std::string& further) {
+  std::vector<std::string> steps = schemaSteps();
+  steps.push_back(further);
+  return steps;
+}
+
+class Migration : public ::testing::Test {
+protected:
+  void SetUp() override {
+    SqliteOrchardFiles current;
+    ASSERT_EQ(testing::outcome(current.create(path, testing::orchardOfEverything())),
+              "done");
+  }
+
+  Result<OpenedOrchard> openWith(const std::vector<std::string>& steps, Access access) {
+    return SqliteOrchardFiles{{.steps = &steps}}.open(path, access);
+  }
+
+  std::int64_t ask(const std::string& file, const std::string& sql) {
+    return Connection{file, Connection::Mode::readUnchanging}.number(sql);
+  }
+
+  testing::TemporaryFolder folder;
+  std::string path = folder.file("creek.topwire");
+};
+
+TEST(Schema, StandsInTheProgramByteForByte) {
+  ASSERT_EQ(schemaSteps().size(), 1U);
+  EXPECT_EQ(schemaSteps()[0], testing::sourceText("storage/schema/0001_first.sql"));
+}
+
+TEST_F(Migration, AFreshFileHasTheNewestVersionAndTheApplicationId) {
+  EXPECT_EQ(ask(path, "PRAGMA user_version"),
+            static_cast<std::int64_t>(schemaSteps().size()));
+  EXPECT_EQ(ask(path, "PRAGMA application_id"), applicationId);
+  // Where `file` and the like look for it: SQLite's file format, 1.3, offset 68.
+  EXPECT_EQ(testing::bytesOf(path).substr(68, 4), "Twre");
+}
+
+TEST_F(Migration, SetsACopyAsideThenBringsTheFileUpToDateAndSaysSo) {
+  const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
+  const auto opened = openWith(steps, Access::write);
+  ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
+  EXPECT_EQ(opened->orchard, testing::orchardOfEverything());
+  const std::string copy = folder.file("creek.before-v2.topwire");
+  ASSERT_EQ(opened->notes.size(), 1U);
+  EXPECT_EQ(inEnglish(opened->notes[0]),
+            path + " came from an earlier version and was brought up to date. A copy as "
+                   "it was is kept in "
+                + copy + '.');
+  EXPECT_EQ(ask(copy, "PRAGMA user_version"), 1);
+  SqliteOrchardFiles current;
+  const auto kept = current.open(copy, Access::write);
+  ASSERT_TRUE(kept.has_value());
+  EXPECT_EQ(kept->orchard, testing::orchardOfEverything());
+}
+
+TEST_F(Migration, RunsOnce) {
+  const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
+  ASSERT_TRUE(openWith(steps, Access::write).has_value());
+  const auto again = openWith(steps, Access::write);
+  ASSERT_TRUE(again.has_value()) << testing::outcome(again);
+  EXPECT_THAT(again->notes, IsEmpty());
+}
+
+TEST_F(Migration, AStepThatFailsLeavesTheFileAsItWas) {
+  for (const char* bad : {"CREATE TABLE further (a); SELECT nonsense FROM nowhere;",
+                          "CREATE TABLE further (a); UPDATE planting SET block = "
+                          "'00000000000000000000000000000009';"}) {
+    const auto steps = stepsAnd(bad);
+    EXPECT_FALSE(openWith(steps, Access::write).has_value());
+    EXPECT_EQ(ask(path, "PRAGMA user_version"), 1);
+    EXPECT_EQ(ask(path, "SELECT COUNT(*) FROM sqlite_schema WHERE name = 'further'"), 0);
+  }
+  SqliteOrchardFiles current;
+  const auto opened = current.open(path, Access::write);
+  ASSERT_TRUE(opened.has_value());
+  EXPECT_EQ(opened->orchard, testing::orchardOfEverything());
+}
+
+TEST_F(Migration, AnEarlierCopyIsNeverReplaced) {
+  testing::writeBytes(folder.file("creek.before-v2.topwire"), "mine");
+  const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
+  ASSERT_TRUE(openWith(steps, Access::write).has_value());
+  EXPECT_EQ(testing::bytesOf(folder.file("creek.before-v2.topwire")), "mine");
+  EXPECT_THAT(folder.names(), ::testing::Contains("creek.before-v2-2.topwire"));
+}
+
+TEST_F(Migration, AnOlderFileIsNotMigratedByLooking) {
+  const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
+  const std::string before = testing::bytesOf(path);
+  EXPECT_THAT(testing::outcome(openWith(steps, Access::look)),
+              HasSubstr("comes from an earlier version. Open it once for writing"));
+  EXPECT_TRUE(testing::bytesOf(path) == before);
+  EXPECT_THAT(folder.names(), ElementsAre("creek.topwire"));
+}
+
+TEST_F(Migration, ANewerFileIsRefusedAndLeftAsItIs) {
+  const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
+  ASSERT_TRUE(openWith(steps, Access::write).has_value());
+  const std::string before = testing::bytesOf(path);
+  SqliteOrchardFiles current;
+  for (const Access access : {Access::write, Access::look})
+    EXPECT_EQ(testing::outcome(current.open(path, access)),
+              path
+                  + " was written by a newer Topwire (file version 2; this one knows up "
+                    "to 1). Install the newer one to open it.");
+  EXPECT_TRUE(testing::bytesOf(path) == before);
+}
+
+}  // namespace
+}  // namespace topwire

@@ -1,0 +1,134 @@
+#include "tests/storage/file_support.h"
+
+#include "core/base/contract.h"
+#include "tests/support/builders.h"
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace topwire::testing {
+
+namespace {
+
+std::string readAll(int descriptor) {
+  std::string text;
+  char piece[4096];
+  for (ssize_t got = 0; (got = read(descriptor, piece, sizeof piece)) > 0;)
+    text.append(piece, static_cast<std::size_t>(got));
+  return text;
+}
+
+[[noreturn]] void answerFromChild(int descriptor,
+                                  const std::function<std::string()>& work) {
+  const std::string answer = work();
+  const ssize_t sent = write(descriptor, answer.data(), answer.size());
+  _exit(sent == static_cast<ssize_t>(answer.size()) ? 0 : 1);
+}
+
+void addTicks(Orchard& orchard, const TaskKey& key) {
+  Tick tick;
+  tick.id = {5, 1};
+  tick.task = key;
+  tick.rows = parseRows("1-4, 7").rows;
+  tick.percent = 50;
+  tick.minutes = 90;
+  tick.by = "Cuadrilla Ñ";
+  tick.day = dayOf(2028, 2, 29);
+  orchard.ticks[tick.id] = tick;
+  Tick back = tick;
+  back.id = {0, 1};
+  back.takesBack = tick.id;
+  orchard.ticks[back.id] = back;
+}
+
+}  // namespace
+
+TemporaryFolder::TemporaryFolder() {
+  std::string pattern = "/tmp/topwire-test-XXXXXX";
+  TOPWIRE_REQUIRE(mkdtemp(pattern.data()) != nullptr);
+  path_ = pattern;
+}
+
+TemporaryFolder::~TemporaryFolder() {
+  std::error_code code;
+  std::filesystem::permissions(path_, std::filesystem::perms::owner_all, code);
+  std::filesystem::remove_all(path_, code);
+}
+
+std::set<std::string> TemporaryFolder::names() const {
+  std::set<std::string> names;
+  for (const auto& entry : std::filesystem::directory_iterator{path_})
+    names.insert(entry.path().filename().string());
+  return names;
+}
+
+std::string bytesOf(const std::string& path) {
+  std::ifstream file{path, std::ios::binary};
+  std::ostringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+void writeBytes(const std::string& path, const std::string& bytes) {
+  std::ofstream{path, std::ios::binary} << bytes;
+}
+
+std::string inChild(const std::function<std::string()>& work) {
+  int ends[2];
+  TOPWIRE_REQUIRE(pipe(ends) == 0);
+  const pid_t child = fork();
+  TOPWIRE_REQUIRE(child >= 0);
+  if (child == 0) answerFromChild(ends[1], work);
+  close(ends[1]);
+  std::string answer = readAll(ends[0]);
+  close(ends[0]);
+  waitpid(child, nullptr, 0);
+  return answer;
+}
+
+std::string outcome(const Done& done) {
+  return done ? "done" : inEnglish(done.error());
+}
+
+std::string outcome(const Result<OpenedOrchard>& opened) {
+  return opened ? "done" : inEnglish(opened.error());
+}
+
+Orchard orchardOfEverything() {
+  Orchard orchard = orchardOfOne(southernSettings(), dayOf(2024, 2, 29));
+  orchard.settings.normals.minimum[0] = 0.1 + 0.2;  // no short decimal
+  Block& creek = orchard.blocks.at({0, 1});
+  creek.name = "Río 'Ñandú'";
+  creek.rowLength = Length::inches(1);
+  creek.elevation = Length::metres(-3);
+  creek.notes = "dos\nlíneas; \"citas\"";
+  Planting& gala = orchard.plantings.at({0, 2});
+  gala.vigour = Vigour::strong;
+  gala.vigourReason = "brotes de 60 cm";
+  Planting replant = gala;
+  replant.id = {0xffffffffffffffff, 0xfedcba9876543210};
+  replant.code = "p3";
+  replant.kind = PlantingKind::replant;
+  replant.rows = parseRows("1-2, 9").rows;
+  replant.treesPerRow.reset();
+  replant.trees = 7;
+  replant.vigour.reset();
+  orchard.plantings[replant.id] = replant;
+  orchard.crews[{0, 3}] = {{0, 3}, "Cuadrilla Ñ", 6, 7.75};
+  orchard.observations[{0, 4}] = {{0, 4}, {0, 2}, 53, dayOf(2027, 9, 20), "Ana"};
+  const TaskKey key{{0, 2}, "leader-tie", {2027}, 2};
+  addTicks(orchard, key);
+  orchard.marks[key] = {
+      key, DaySpan{dayOf(2027, 9, 1), dayOf(2027, 9, 9)}, "lluvia", "", 0};
+  const TaskKey byHand{{0, 2}, "by-hand", {2027}, 1};
+  orchard.marks[byHand] = {byHand, std::nullopt, "", "Mend wire", 4};
+  orchard.tasks[key] = {key, dayOf(2027, 9, 1), dayOf(2027, 9, 9), std::nullopt, true};
+  return orchard;
+}
+
+}  // namespace topwire::testing
