@@ -8,7 +8,8 @@
 #include <optional>
 #include <string>
 
-namespace CLI {
+// The library names it so.
+namespace CLI {  // NOLINT(readability-identifier-naming)
 class App;
 }
 

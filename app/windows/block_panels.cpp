@@ -27,6 +27,12 @@ QString dotted(const QStringList& parts) {
   return said.join(QStringLiteral(" · "));
 }
 
+QLabel* wrappingLine(const QString& text) {
+  QLabel* label = mutedLabel(text);
+  label->setWordWrap(true);
+  return label;
+}
+
 struct Record {
   Day day{};
   QString what;
@@ -63,7 +69,7 @@ std::vector<Record> recordsOf(const Session& session, BlockId block) {
     const Stage* stage = stageByCode(seen.bbch);
     if (stage == nullptr || !stands(session, seen.planting, block)) continue;
     records.push_back({seen.day,
-                       RecordsCard::tr("%1 seen").arg(say(stage->name)),
+                       capitalised(RecordsCard::tr("%1 seen").arg(say(stage->name))),
                        QString::fromStdString(seen.by)});
   }
   std::ranges::stable_sort(records, std::greater{}, &Record::day);
@@ -127,13 +133,13 @@ QWidget* PlantingsCard::line(const Planting& planting, const Block& block) {
   grid->setColumnStretch(0, 1);
   grid->addWidget(textLabel(stockText(planting) + kind, TypeSize::body, true), 0, 0);
   grid->addWidget(
-      mutedLabel(
+      wrappingLine(
           dotted({plantedText(*session_, planting),
                   ageText(*session_, planting),
                   tr("rows %1").arg(QString::fromStdString(rowsText(planting.rows)))})),
       1,
       0);
-  grid->addWidget(mutedLabel(vigourText(session_->tables(), planting)), 2, 0);
+  grid->addWidget(wrappingLine(vigourText(session_->tables(), planting)), 2, 0);
   const int trees = treesIn(session_->orchard(), planting);
   if (trees > 0)
     grid->addWidget(textLabel(tr("%1 trees").arg(countText(trees)), TypeSize::head, true),
@@ -193,7 +199,7 @@ void RecordsCard::setBlock(BlockId block) {
     grid->setVerticalSpacing(0);
     grid->setColumnMinimumWidth(0, 84);
     grid->setColumnStretch(1, 1);
-    grid->addWidget(mutedLabel(shortDayText(record.day)), 0, 0);
+    grid->addWidget(mutedLabel(shortDayText(record.day)), 0, 0, Qt::AlignTop);
     QLabel* what = textLabel(record.what);
     what->setWordWrap(true);
     grid->addWidget(what, 0, 1);

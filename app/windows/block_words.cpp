@@ -52,6 +52,10 @@ QString sayCounted(std::int64_t count, Phrase one, Phrase many) {
   return say(Sentence{counted(count, one, many), {count}});
 }
 
+QString capitalised(const QString& text) {
+  return text.isEmpty() ? text : text.front().toUpper() + text.mid(1);
+}
+
 QString countText(std::int64_t count) {
   return QLocale().toString(static_cast<qlonglong>(count));
 }

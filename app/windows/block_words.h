@@ -27,6 +27,8 @@ QString nameOf(PlantingKind kind);
 QString stateText(const TaskView& view, Day today);
 /// One phrase for one, another for more, with the count as %1.
 QString sayCounted(std::int64_t count, Phrase one, Phrase many);
+/// With a capital first letter, as a sentence begins.
+QString capitalised(const QString& text);
 /// A count in the reader's locale.
 QString countText(std::int64_t count);
 

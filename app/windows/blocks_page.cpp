@@ -52,6 +52,7 @@ BlocksPage::BlocksPage(Session& session, Questions& questions, QWidget* parent)
     , stack_(new QStackedWidget)
     , blockForm_(new BlockForm(session))
     , plantingForm_(new PlantingForm(session))
+    , pair_(new QBoxLayout(QBoxLayout::LeftToRight))
     , rows_(new RowsCard(session))
     , plantings_(new PlantingsCard(session))
     , stages_(new StagesCard(session))
@@ -104,16 +105,15 @@ QWidget* BlocksPage::makeSide() {
 
 QWidget* BlocksPage::makeDetail() {
   auto* inner = new QWidget;
-  auto* pair = new QHBoxLayout;
-  pair->setSpacing(16);
-  pair->addWidget(stages_, 1);
-  pair->addWidget(records_, 1);
+  pair_->setSpacing(16);
+  pair_->addWidget(stages_, 1);
+  pair_->addWidget(records_, 1);
   auto* lines = new QVBoxLayout{inner};
   lines->setContentsMargins(0, 0, 0, 0);
   lines->setSpacing(16);
   lines->addWidget(rows_);
   lines->addWidget(plantings_);
-  lines->addLayout(pair);
+  lines->addLayout(pair_);
   lines->addStretch();
   return scrolled(inner);
 }
@@ -152,6 +152,14 @@ void BlocksPage::listenToForms() {
     plantingForm_->startEdit(planting);
   });
   connect(plantings_, &PlantingsCard::deleteWanted, this, &BlocksPage::deletePlanting);
+}
+
+/// Where there is no room for two cards side by side, the second goes under the first.
+void BlocksPage::resizeEvent(QResizeEvent* event) {
+  constexpr int roomForTwo = 760;
+  pair_->setDirection(width() - listWidth < roomForTwo ? QBoxLayout::TopToBottom
+                                                       : QBoxLayout::LeftToRight);
+  QWidget::resizeEvent(event);
 }
 
 const Block* BlocksPage::chosen() const {

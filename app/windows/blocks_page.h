@@ -3,6 +3,7 @@
 #include "app/models/session.h"
 #include "app/windows/block_list.h"
 
+#include <QBoxLayout>
 #include <QStackedWidget>
 #include <QWidget>
 
@@ -33,6 +34,9 @@ public Q_SLOTS:
 Q_SIGNALS:
   void dayWanted(topwire::Day day);
 
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+
 private:
   QWidget* makeSide();
   QWidget* makeDetail();
@@ -57,6 +61,7 @@ private:
   QWidget* detail_;
   BlockForm* blockForm_;
   PlantingForm* plantingForm_;
+  QBoxLayout* pair_;
   RowsCard* rows_;
   PlantingsCard* plantings_;
   StagesCard* stages_;

@@ -96,8 +96,13 @@ void MainWindow::buildPages(QStackedWidget& pages) {
     pages.addWidget(page);
   rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
   rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
-  rail_->addPageBelow(static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
+  rail_->addPageBelow(
+      static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
+  connect(calendar_, &CalendarPage::blocksWanted, this, [this] {
+    showPage(RailPage::blocks);
+    blocks_->addBlock();
+  });
   connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
   connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);
   // The page that asks is built anew, so not from within its own signal.
@@ -152,8 +157,8 @@ void MainWindow::refresh() {
 }
 
 void MainWindow::tellChange(const Sentence& name) {
-  const QString text =
-      shiftText_.isEmpty() ? say(name) : tr("%1. %2").arg(say(name), shiftText_);
+  const QString deed = capitalised(say(name));
+  const QString text = shiftText_.isEmpty() ? deed : tr("%1. %2").arg(deed, shiftText_);
   shiftText_.clear();
   notice_->tell(text, {tr("&Undo"), [this] { undo(); }});
 }

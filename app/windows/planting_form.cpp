@@ -222,7 +222,9 @@ Checked<Change> PlantingForm::deed(Planting& planting) const {
 
 void PlantingForm::sayWhatFollows(const Planting& planting) {
   vigourReason_->setEnabled(planting.vigour.has_value());
-  form_->setHint(QStringLiteral("vigour"), vigourText(session_->tables(), planting));
+  const bool named = !planting.cultivar.empty() && !planting.rootstock.empty();
+  form_->setHint(QStringLiteral("vigour"),
+                 named ? vigourText(session_->tables(), planting) : QString{});
   const Block& block = blockOf(session_->orchard(), planting);
   form_->setHint(
       QStringLiteral("treeSpacing"),

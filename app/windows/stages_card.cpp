@@ -55,6 +55,10 @@ StagesCard::StagesCard(Session& session, QWidget* parent)
   plantings_->setAccessibleName(tr("Planting whose stages are shown"));
   stage_->setObjectName(QStringLiteral("seenStage"));
   stage_->setAccessibleName(tr("Stage seen"));
+  stage_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  stage_->setMinimumContentsLength(8);
+  plantings_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  plantings_->setMinimumContentsLength(14);
   day_->setObjectName(QStringLiteral("seenDay"));
   day_->setAccessibleName(tr("Day it was seen"));
   problem_->setObjectName(QStringLiteral("seenProblem"));

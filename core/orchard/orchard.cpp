@@ -93,6 +93,7 @@ auto placeInBlock(const Planting& planting) {
 
 std::vector<const Block*> blocksInOrder(const Orchard& orchard) {
   std::vector<const Block*> blocks;
+  blocks.reserve(orchard.blocks.size());
   for (const auto& [id, block] : orchard.blocks) blocks.push_back(&block);
   std::ranges::stable_sort(blocks, comesBefore, &Block::name);
   return blocks;
@@ -133,8 +134,9 @@ double treesPerRow(const Orchard& orchard, const Planting& planting) {
   if (planting.treesPerRow) return *planting.treesPerRow;
   const auto rowLength = blockOf(orchard, planting).rowLength;
   if (!rowLength || planting.treeSpacing <= Length{}) return 0;
-  return static_cast<double>(rowLength->inMicrometres()
-                             / planting.treeSpacing.inMicrometres());
+  const std::int64_t wholeSpacings =
+      rowLength->inMicrometres() / planting.treeSpacing.inMicrometres();
+  return static_cast<double>(wholeSpacings);
 }
 
 int treesIn(const Orchard& orchard, const Planting& planting) {

@@ -27,13 +27,16 @@ constexpr double squared(double x) {
   return x * x;
 }
 
-/// Sums: McIntosh in Massachusetts (UMass Extension, Healthy Fruit 2018-2020: half-inch
-/// green, tight cluster, pink and petal fall, base 43 F from 1 January, single sine), set
-/// beside Golden Delicious at Klein-Altendorf, 1958-2020, whose own sums are 205 at first
-/// bloom, 227 at full bloom and 285 at its end. Silver tip is from memory of the same
-/// list. Spreads: how far the ladder's day lay from the observed first bloom over those
-/// 62 seasons, standard deviations of 18, 13, 11, 8 and 6 days before bloom and 6 after
-/// it, 3 from first to full bloom. Bud swell's and full pink's days are from memory.
+constexpr double fullBloomHeat = 225;
+constexpr double fullBloomSpread = squared(3);
+
+/// Sums: McIntosh in Massachusetts (UMass Extension, Healthy Fruit 2018-2020: green tip,
+/// half-inch green, tight cluster, pink and petal fall, base 43 F; the middles of its
+/// ranges), and for bloom Golden Delicious at Klein-Altendorf, 1958-2020 (205 at first
+/// and 227 at full bloom, rounded down). Silver tip is from memory of the same list.
+/// Spreads: how far the ladder's day lay from the observed first bloom over those 62
+/// seasons, standard deviations of 18, 13, 11, 8 and 6 days before bloom and 6 after it,
+/// 3 from first to full bloom. Bud swell's and full pink's days are from memory.
 constexpr std::array ladder{
     Rung{stages::budSwell, 45, -7, -squared(18) - squared(7)},
     Rung{stages::silverTip, 45, 0, -squared(18)},
@@ -43,7 +46,7 @@ constexpr std::array ladder{
     Rung{stages::pink, 162, 0, -squared(6)},
     Rung{stages::fullPink, 200, -2, -squared(2)},
     Rung{stages::firstBloom, 200, 0, 0},
-    Rung{stages::fullBloom, 225, 0, squared(3)},
+    Rung{stages::fullBloom, fullBloomHeat, 0, fullBloomSpread},
     Rung{stages::petalFall, 270, 0, squared(6)},
 };
 
@@ -204,9 +207,9 @@ private:
     for (const AfterBloom& stage : fruit_)
       if (const Day* day = seen(stage.bbch))
         return Fixed{stage.bbch,
-                     225,
+                     fullBloomHeat,
                      plusDays(*day, -stage.days),
-                     squared(3),
+                     fullBloomSpread,
                      squared(stage.deviation)};
     return std::nullopt;
   }
@@ -229,7 +232,7 @@ private:
     estimate.date = plusDays(heat_.reaching(rung.heat), rung.days + moved);
     estimate.heat =
         HeatBasis{rung.heat, heat_.by(today_), HeatCourse::base, heat_.season().first};
-    const double bloom = std::clamp(rung.spread, 0.0, squared(3));
+    const double bloom = std::clamp(rung.spread, 0.0, fullBloomSpread);
     dated.variance = squared(bloomDeviation) + std::abs(rung.spread - bloom);
     return dated;
   }

@@ -121,6 +121,7 @@ private:
                    const Value& field,
                    const std::string& wanted) {
     std::vector<std::string> ids;
+    ids.reserve(byId_.size());
     for (const auto& [id, known] : byId_) ids.push_back(id);
     const std::string meant = likeliestOf(ids, wanted);
     const Phrase said =
@@ -197,6 +198,7 @@ private:
   void noteCircle(std::vector<const ReadOperation*> circle) {
     circle.push_back(circle.front());
     std::vector<std::string> ids;
+    ids.reserve(circle.size());
     for (const ReadOperation* read : circle) ids.push_back(read->operation.id);
     const std::string round = joined(ids, " → ");
     if (!circles_.insert(round).second) return;

@@ -19,8 +19,8 @@ int Operation::secondsPerTreeAt(int leaf) const {
   return above == secondsPerTree.begin() ? above->second : std::prev(above)->second;
 }
 
-const Operation* Programme::find(std::string_view wanted) const {
-  const auto found = std::ranges::find(operations, wanted, &Operation::id);
+const Operation* Programme::find(std::string_view wantedId) const {
+  const auto found = std::ranges::find(operations, wantedId, &Operation::id);
   return found == operations.end() ? nullptr : &*found;
 }
 

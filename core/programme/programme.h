@@ -120,7 +120,7 @@ struct Programme {
   Words summary;
   std::vector<Operation> operations;
 
-  const Operation* find(std::string_view id) const;
+  const Operation* find(std::string_view wantedId) const;
 };
 
 }  // namespace topwire

@@ -21,7 +21,7 @@ const toml::node* ProgrammeFields::node(std::string_view key) {
 std::optional<std::string> ProgrammeFields::text(std::string_view key) {
   const toml::node* found = node(key);
   if (found == nullptr) return std::nullopt;
-  const auto value = found->value_exact<std::string>();
+  auto value = found->value_exact<std::string>();
   if (!value) {
     fault(key, phrase("Programme", "In %1, %2 is not text; put it in quotes."));
     return std::nullopt;
@@ -154,7 +154,7 @@ std::vector<ProgrammeFields> ProgrammeFields::tables(std::string_view key) {
     const toml::table* inner = list->get(i)->as_table();
     tablesOnly = inner != nullptr;
     if (!tablesOnly) break;
-    all.push_back({*inner, owner_, pathTo(key), *faults_});
+    all.emplace_back(*inner, owner_, pathTo(key), *faults_);
     all.back().outerLine_ = lineOf(key);
   }
   if (tablesOnly) return all;

@@ -62,6 +62,8 @@ TEST_F(BlocksPageTest, aBlockWithItsPlantingIsAddedByKeysAlone) {
   type(QStringLiteral("1-12, 15"));
   press(Qt::Key_Tab);
   type(QStringLiteral("3.6 m"));
+  press(Qt::Key_Tab);
+  type(QStringLiteral("108 m"));
   press(Qt::Key_Return);
 
   ASSERT_THAT(session.orchard().blocks, SizeIs(1));
@@ -81,12 +83,12 @@ TEST_F(BlocksPageTest, aBlockWithItsPlantingIsAddedByKeysAlone) {
   type(QStringLiteral("0.9 m"));
   press(Qt::Key_Return);
 
-  ASSERT_THAT(session.orchard().plantings, SizeIs(1))
-      << textOf("message-cultivar") << textOf("message-rootstock");
+  ASSERT_THAT(session.orchard().plantings, SizeIs(1));
   EXPECT_EQ(onlyPlanting().cultivar, "Gala");
   EXPECT_EQ(onlyPlanting().rootstock, "M.9 T337");
   EXPECT_EQ(onlyPlanting().planted, session.today());
   EXPECT_EQ(onlyPlanting().rows, onlyBlock().rows) << "the rows that were free";
+  EXPECT_EQ(treesIn(session.orchard(), onlyPlanting()), 13 * 120) << "108 m at 0.9 m";
   EXPECT_THAT(onlyPlanting().code, Not(IsEmpty()));
   EXPECT_THAT(session.views(), Not(IsEmpty())) << "its tasks are planned at once";
 }

@@ -190,7 +190,7 @@ TEST_F(MainWindowTest, anotherLanguageKeepsThePageOpen) {
   auto* language = find<QComboBox>("field-language");
   language->setCurrentIndex(2);
   Q_EMIT language->activated(2);
-  QCoreApplication::processEvents();
+  settle();
   EXPECT_EQ(window.page(), RailPage::settings);
   EXPECT_EQ(preferences.language(), QStringLiteral("es"));
   EXPECT_TRUE(find<QPushButton>("saveSettings")->isVisible());

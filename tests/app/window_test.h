@@ -9,7 +9,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QStackedWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -43,19 +42,33 @@ protected:
     QCoreApplication::processEvents();
   }
 
+  static bool isShown(const QObject& object) {
+    const auto* widget = qobject_cast<const QWidget*>(&object);
+    return widget != nullptr && widget->isVisible();
+  }
+
+  /// The one in sight, where several pages have one of that name.
   template <class Widget>
   Widget* find(const char* name) {
-    QWidget* page =
-        window.findChild<QStackedWidget*>(QStringLiteral("pages"))->currentWidget();
-    auto* found = page->findChild<Widget*>(QLatin1String(name));
-    if (found == nullptr) found = window.findChild<Widget*>(QLatin1String(name));
+    const auto named = window.findChildren<Widget*>(QLatin1String(name));
+    Widget* found = named.value(0);
+    for (Widget* candidate : named)
+      if (isShown(*candidate)) found = candidate;
     if (found == nullptr) throw std::runtime_error(std::string{"no widget "} + name);
     return found;
   }
 
+  /// Until nothing more follows from what was done.
+  static void settle() {
+    for (int round = 0; round < 3; ++round) {
+      QCoreApplication::processEvents();
+      QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+  }
+
   void click(const char* name) {
     find<QPushButton>(name)->click();
-    QCoreApplication::processEvents();
+    settle();
   }
 
   void press(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {

@@ -134,7 +134,7 @@ TEST(LeafOf, countsInTheOrchardsHemisphere) {
 }
 
 TEST(HasRecords, seesTicksMarksAndObservationsOfThatPlantingOnly) {
-  OneOfEach one;
+  const OneOfEach one;
   const PlantingId id = one.planting.id;
   const TaskKey task{id, "leader-tie", Season{2027}, 1};
   EXPECT_FALSE(hasRecords(one.orchard, id));
@@ -154,7 +154,7 @@ TEST(HasRecords, seesTicksMarksAndObservationsOfThatPlantingOnly) {
 }
 
 TEST(Lookups, findByCodeAndByNameOrNothing) {
-  OneOfEach one;
+  const OneOfEach one;
   EXPECT_EQ(plantingByCode(one.orchard, "creek-gala"), &one.planting);
   EXPECT_EQ(plantingByCode(one.orchard, "creek"), nullptr);
   EXPECT_EQ(blockByName(one.orchard, "Creek"), &one.block);

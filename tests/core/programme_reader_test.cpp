@@ -1,7 +1,5 @@
 #include "core/programme/programme_reader.h"
 
-#include "core/programme/window_order.h"
-
 #include <gmock/gmock.h>
 
 #include <algorithm>
@@ -30,13 +28,13 @@ std::string operation(const std::string& id,
                       const std::vector<std::string>& changes = {}) {
   std::vector<std::string> lines{"[[operation]]",
                                  "id = \"" + id + "\"",
-                                 "name = { en = \"Name\", es = \"Nombre\" }",
+                                 R"(name = { en = "Name", es = "Nombre" })",
                                  "leaves = \"1-3\"",
                                  "opens = { stage = \"green tip\" }",
                                  "closes = { stage = \"pink\" }",
                                  "seconds-per-tree = 12",
                                  "how = { en = [\"Do it\"], es = [\"Hágalo\"] }",
-                                 "done-when = { en = \"Done\", es = \"Listo\" }",
+                                 R"(done-when = { en = "Done", es = "Listo" })",
                                  "source = \"common practice\""};
   for (const std::string& change : changes) {
     const std::string field = change.substr(0, change.find(' '));
@@ -90,24 +88,24 @@ TEST_P(ProgrammeFault, isSaidWithItsLineItsFieldAndARemedy) {
   EXPECT_THAT(said.front(), Not(HasSubstr("%")));
 }
 
-const FaultCase faultCases[] = {
+const std::vector<FaultCase> faultCases{
     {"unknownKey", "tolls = []", 15, {"no field tolls", "did you mean tools?"}},
     {"unknownKeyLikeNone", "zzzzzz = 1", 15, {"no field zzzzzz", "seconds-per-tree"}},
     {"noSpanish", "name = { en = \"Name\" }", 7, {"name.es has no words", "write both"}},
-    {"blankEnglish", "name = { en = \" \", es = \"N\" }", 7, {"name.en has no words"}},
+    {"blankEnglish", R"(name = { en = " ", es = "N" })", 7, {"name.en has no words"}},
     {"oneLanguageOnly", "name = \"Name\"", 7, {"write name.en and name.es"}},
     {"thirdLanguage",
-     "name = { en = \"N\", es = \"N\", fr = \"N\" }",
+     R"(name = { en = "N", es = "N", fr = "N" })",
      7,
      {"no field name.fr"}},
     {"howMissing", "how", 5, {"how is missing", "how.en"}},
     {"howInOneLanguage", "how = { en = [\"Do\"] }", 12, {"how.es has no words"}},
     {"howUneven",
-     "how = { en = [\"a\", \"b\"], es = [\"a\"] }",
+     R"(how = { en = ["a", "b"], es = ["a"] })",
      12,
      {"2 lines in English and 1 in Spanish"}},
     {"howTooLong",
-     "how = { en = [\"1\", \"2\", \"3\", \"4\"], es = [\"1\", \"2\", \"3\", \"4\"] }",
+     R"(how = { en = ["1", "2", "3", "4"], es = ["1", "2", "3", "4"] })",
      12,
      {"4 lines", "room for three"}},
     {"howNoList",
@@ -148,7 +146,7 @@ const FaultCase faultCases[] = {
      9,
      {"opens.day is 31", "1 to 30"}},
     {"daysNoNumber",
-     "opens = { stage = \"pink\", days = \"3\" }",
+     R"(opens = { stage = "pink", days = "3" })",
      9,
      {"opens.days is not a whole number"}},
     {"leavesBackwards", "leaves = \"3-1\"", 8, {"“3-1”, which runs backwards"}},
@@ -176,11 +174,11 @@ const FaultCase faultCases[] = {
     {"secondsMissing", "seconds-per-tree", 5, {"seconds-per-tree is missing"}},
     {"secondsText", "seconds-per-tree = \"12\"", 11, {"not a whole number"}},
     {"materialWithoutCount",
-     "materials = [{ item = \"tie\", en = \"tie\", es = \"amarre\" }]",
+     R"(materials = [{ item = "tie", en = "tie", es = "amarre" }])",
      15,
      {"materials.per-tree is missing"}},
     {"materialOfNone",
-     "materials = [{ item = \"tie\", en = \"t\", es = \"a\", per-tree = 0 }]",
+     R"(materials = [{ item = "tie", en = "t", es = "a", per-tree = 0 }])",
      15,
      {"materials.per-tree is not a number above zero"}},
     {"materialsNoList", "materials = \"ties\"", 15, {"materials is not a list"}},
@@ -189,7 +187,7 @@ const FaultCase faultCases[] = {
      15,
      {"cut-off.reason is missing"}},
     {"cutOffBeforeClosing",
-     "cut-off = { stage = \"tight cluster\", reason = { en = \"a\", es = \"b\" } }",
+     R"(cut-off = { stage = "tight cluster", reason = { en = "a", es = "b" } })",
      15,
      {"cut-off comes before closes"}},
     {"closesOnAnEarlierStage",
@@ -296,8 +294,8 @@ TEST(ReadProgramme, hangsNothingOnWorkNotDoneOnTheseTrees) {
       head + operation("first", {"vigour = [\"strong\"]", "plantings = [\"main\"]"})
       + operation("then",
                   {"opens = { after = \"first\" }",
-                   "vigour = [\"moderate\", \"strong\"]",
-                   "plantings = [\"main\", \"replant\"]"});
+                   R"(vigour = ["moderate", "strong"])",
+                   R"(plantings = ["main", "replant"])"});
   EXPECT_THAT(faultsOf(text),
               ElementsAre(HasSubstr("first, which is not done on moderate trees"),
                           HasSubstr("first, which is not done on replants")));
@@ -318,20 +316,20 @@ TEST(ReadProgramme, letsWorkOnThePlantingDayLeaveOutLeaves) {
 TEST(ReadProgramme, keepsEveryField) {
   const Programme programme = programmeOf(operation(
       "all-of-it",
-      {"short = { en = \"S\", es = \"C\" }",
-       "leaves = [0, \"2-3\", \"-3 to -1\", \"-6--5\", \"7+\"]",
-       "vigour = [\"weak\", \"Strong\"]",
+      {R"(short = { en = "S", es = "C" })",
+       R"(leaves = [0, "2-3", "-3 to -1", "-6--5", "7+"])",
+       R"(vigour = ["weak", "Strong"])",
        "plantings = [\"pollinizer\"]",
        "opens = { month = \"November\", day = 30, season = -1, months = 1, weeks = 2, "
        "days = -3 }",
        "closes = { stage = 57, days = 3 }",
-       "cut-off = { stage = \"Full Bloom\", reason = { en = \"R\", es = \"P\" } }",
+       R"(cut-off = { stage = "Full Bloom", reason = { en = "R", es = "P" } })",
        "repeat = { weak = 28, moderate = 21, strong = 14 }",
        "seconds-per-tree = { 1 = 24, 3 = 30 }",
-       "tools = { en = [\"saw\", \"gloves\"], es = [\"serrucho\", \"guantes\"] }",
-       "materials = [{ item = \"tie\", en = \"tie\", es = \"amarre\", per-tree = 0.5 }]",
-       "avoid = [\"wet\", \"heat\"]",
-       "caution = { en = \"Care\", es = \"Cuidado\" }",
+       R"(tools = { en = ["saw", "gloves"], es = ["serrucho", "guantes"] })",
+       R"(materials = [{ item = "tie", en = "tie", es = "amarre", per-tree = 0.5 }])",
+       R"(avoid = ["wet", "heat"])",
+       R"(caution = { en = "Care", es = "Cuidado" })",
        "drawing = \"other\""}));
   const Operation& read = programme.operations.front();
   EXPECT_EQ(read.shortName, (Words{"S", "C"}));
@@ -391,33 +389,6 @@ TEST(InAnchorOrder, putsWorkBehindWhatItHangsOnAndKeepsTheFilesOrderElse) {
   std::vector<std::string> ids;
   for (const Operation* each : inAnchorOrder(programme)) ids.push_back(each->id);
   EXPECT_THAT(ids, ElementsAre("a", "b", "c", "x"));
-}
-
-TEST(MostDaysBetween, comparesOnlyWhatHangsOnTheSameThing) {
-  const AnchorPoint planting = OnPlanting{};
-  const AnchorPoint bloom = OnStage{65};
-
-  struct Row {
-    Anchor earlier;
-    Anchor later;
-    std::optional<int> days;
-  };
-
-  for (const Row& row : {
-           Row{{planting, -36, 0}, {planting, -24, 0}, 12 * 31},
-           Row{{planting, -1, 0}, {planting, -2, 10}, -18},
-           Row{{planting, 0, 3}, {bloom, 0, 0}, std::nullopt},
-           Row{{bloom, 0, 14}, {bloom, 0, 10}, -4},
-           Row{{OnStage{57}, 0, 0}, {bloom, 0, -30}, std::nullopt},
-           Row{{bloom, 0, -20}, {OnStage{57}, 0, 0}, 19},
-           Row{{bloom, 0, 0}, {OnStage{57}, 0, 0}, -1},
-           Row{{OnStage{91}, 0, 0}, {OnStage{87}, 0, 0}, std::nullopt},
-           Row{{OnMonth{11, 1, -1}, 0, 0}, {OnMonth{3, 1}, 0, 0}, 120},
-           Row{{OnMonth{3, 1}, 0, 0}, {OnMonth{2, 29}, 0, 0}, -1},
-           Row{{OnCompletion{"a"}, 0, 5}, {OnCompletion{"a"}, 0, 4}, -1},
-           Row{{OnCompletion{"a"}, 0, 5}, {OnCompletion{"b"}, 0, 4}, std::nullopt},
-       })
-    EXPECT_EQ(mostDaysBetween(row.earlier, row.later), row.days);
 }
 
 }  // namespace

@@ -181,7 +181,7 @@ struct Fact {
 
 TEST(ShippedProgramme, hangsItsWindowsWhereTheTradeDoes) {
   using namespace stages;
-  const Fact facts[] = {
+  const std::vector<Fact> facts{
       {"order-trees",
        onPlanting(-36),
        onPlanting(-24),
