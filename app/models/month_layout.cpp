@@ -1,5 +1,6 @@
 #include "app/models/month_layout.h"
 
+#include "app/models/month_labels.h"
 #include "core/base/contract.h"
 
 #include <algorithm>
@@ -158,85 +159,6 @@ private:
   Lanes taken_;
 };
 
-/// Finds the words of one segment their room.
-class Labeller {
-public:
-  Labeller(const MonthMeasures& measures, const MonthBar& bar)
-      : measures_(&measures), bar_(&bar) {}
-
-  /// `freeUntil`: the first day after the segment that another bar of its lane takes.
-  BarLabel label(const MonthSegment& segment, int freeUntil) const {
-    const std::vector<BarLabel> texts = this->texts();
-    const auto full = texts.begin();
-    const auto shorter = full + 1;
-    for (const auto& text : {*full, *shorter})
-      if (const auto found = inside(segment, text)) return *found;
-    for (const auto& text : {*full, *shorter})
-      if (const auto found = beyond(segment, text, freeUntil)) return *found;
-    return inside(segment, texts.back()).value_or(BarLabel{});
-  }
-
-private:
-  std::vector<BarLabel> texts() const {
-    std::vector<BarLabel> made{
-        text(bar_->name, bar_->place), text(bar_->shortName, bar_->place),
-        text(bar_->shortName, {})};
-    return made;
-  }
-
-  BarLabel text(const std::string& name, const std::string& place) const {
-    BarLabel made;
-    made.name = name;
-    made.place = place;
-    made.width = measures_->textWidth(name, place);
-    return made;
-  }
-
-  std::optional<BarLabel> inside(const MonthSegment& segment, BarLabel label) const {
-    if (!segment.body) return std::nullopt;
-    const double left = edge(segment.body->first) + measures_->labelStart;
-    if (left + label.width + measures_->labelEnd > edge(segment.body->last + 1))
-      return std::nullopt;
-    label.at = LabelAt::inside;
-    label.left = left;
-    return label;
-  }
-
-  /// On the tail, whose line it interrupts, or right of the body where the lane is free.
-  std::optional<BarLabel> beyond(const MonthSegment& segment,
-                                 BarLabel label,
-                                 int freeUntil) const {
-    const double left = segment.body ? edge(segment.body->last + 1)
-                                     : edge(segment.tail->first);
-    const double shape =
-        segment.body ? 2 * measures_->labelEnd : measures_->labelStart;
-    if (left + shape + label.width + measures_->labelEnd > edge(freeUntil))
-      return std::nullopt;
-    label.at = segment.tail ? LabelAt::onTail : LabelAt::after;
-    label.left = left + shape;
-    return label;
-  }
-
-  double edge(int day) const { return day * measures_->columnWidth; }
-
-  const MonthMeasures* measures_;
-  const MonthBar* bar_;
-};
-
-void putLabels(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
-  std::ranges::sort(week.segments, {}, [](const MonthSegment& segment) {
-    return std::pair{segment.lane, segment.span().first};
-  });
-  for (std::size_t i = 0; i < week.segments.size(); ++i) {
-    MonthSegment& segment = week.segments[i];
-    const bool followed = i + 1 < week.segments.size()
-                          && week.segments[i + 1].lane == segment.lane;
-    const int freeUntil = followed ? week.segments[i + 1].span().first : daysInWeek;
-    segment.label =
-        Labeller{measures, layout.bars[segment.bar]}.label(segment, freeUntil);
-  }
-}
-
 StageMark markOf(const MonthStage& stage, std::size_t index, WeekSpan span, Day monday) {
   StageMark mark;
   mark.stage = index;
@@ -244,32 +166,14 @@ StageMark markOf(const MonthStage& stage, std::size_t index, WeekSpan span, Day 
   mark.startsHere = plusDays(monday, span.first) == stage.shown.first;
   mark.endsHere = plusDays(monday, span.last) == stage.shown.last;
   mark.whisker = stage.shown.length() > 1;
-  if (const auto day = partOf({stage.date, stage.date}, monday)) mark.diamond = day->first;
+  if (const auto day = partOf({stage.date, stage.date}, monday))
+    mark.diamond = day->first;
   return mark;
 }
 
-/// A name stands right of its diamond, or of its whisker's start where the diamond comes
-/// later; left of it where that side has room and the right has none.
-void nameStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
-  double takenTo = 0;
-  for (StageMark& mark : week.stages) {
-    const MonthStage& stage = layout.stages[mark.stage];
-    const bool diamondLater = stage.date > plusDays(week.monday, mark.span.last);
-    if (!mark.diamond && !(mark.startsHere && diamondLater)) continue;
-    const double at = mark.diamond.value_or(mark.span.first) * measures.columnWidth;
-    const double wide = measures.textWidth({}, stage.name) + measures.labelEnd;
-    const double right = at + measures.labelStart + wide;
-    if (at >= takenTo && right <= daysInWeek * measures.columnWidth) {
-      mark.name = StageMark::Name::after;
-      takenTo = right;
-    } else if (mark.diamond && at - wide >= takenTo) {
-      mark.name = StageMark::Name::before;
-      takenTo = at + measures.labelStart;
-    }
-  }
-}
-
-void markStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
+void markStages(MonthWeek& week,
+                const MonthLayout& layout,
+                const MonthMeasures& measures) {
   int whiskersTo = -1;
   for (std::size_t index = 0; index < layout.stages.size(); ++index) {
     const MonthStage& stage = layout.stages[index];
@@ -280,7 +184,7 @@ void markStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures&
     if (mark.whisker && !mark.lowered) whiskersTo = span->last;
     week.stages.push_back(mark);
   }
-  nameStages(week, layout, measures);
+  nameStages(week, layout.stages, measures);
 }
 
 MonthStage spanning(const std::vector<MonthStage>& same) {
@@ -379,7 +283,7 @@ MonthLayout layOutWeeks(DaySpan weeks,
     week.week = isoWeekOf(monday);
     week.monday = monday;
     WeekFiller{week, layout, measures.lanes, today}.fill(wanted);
-    putLabels(week, layout, measures);
+    labelSegments(week, layout.bars, measures);
     markStages(week, layout, measures);
     layout.weeks.push_back(std::move(week));
   }

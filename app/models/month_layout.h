@@ -13,7 +13,7 @@ namespace topwire {
 /// One window to be shown as a bar: a task, or several alike that share one.
 struct MonthBar {
   std::vector<TaskKey> tasks;  ///< at least one
-  std::string operation;       ///< what must agree, with dates and state, for bars to merge
+  std::string operation;  ///< what must agree, with dates and state, for bars to merge
   std::string name;
   std::string shortName;
   std::string place;  ///< "Creek 1", or "3 blocks" once merged

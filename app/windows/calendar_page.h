@@ -40,6 +40,8 @@ protected:
   void resizeEvent(QResizeEvent* event) override;
 
 private:
+  QWidget* content();
+  QWidget* foot();
   QWidget* header();
   QWidget* headButtons();
   QPushButton* addButton(QBoxLayout& to, const QString& words, const char* name);

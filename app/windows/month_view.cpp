@@ -19,7 +19,6 @@ namespace topwire {
 namespace {
 
 constexpr int daysInWeek = 7;
-constexpr int fewestLanes = 3;
 constexpr int lanesWithoutEnd = 1000;
 constexpr double narrowestColumn = 64;
 constexpr double roomBelow = 2;
@@ -52,14 +51,21 @@ void MonthView::setScene(MonthScene scene) {
   update();
 }
 
+void MonthView::setFewestLanes(int lanes) {
+  fewestLanes_ = lanes;
+  layOut();
+  updateGeometry();
+  update();
+}
+
 int MonthView::weekCount() const {
   return std::max(1, scene_.weeks.length() / daysInWeek);
 }
 
 double MonthView::shortestWeek() const {
-  int lanes = fewestLanes;
+  int lanes = fewestLanes_;
   if (scene_.month == 0 && !layout_.weeks.empty())
-    lanes = std::max(fewestLanes, layout_.weeks.front().lanesUsed);
+    lanes = std::max(fewestLanes_, layout_.weeks.front().lanesUsed);
   return geometry_.laneTop + lanes * geometry_.pitch + roomBelow;
 }
 
@@ -78,8 +84,9 @@ void MonthView::layOut() {
   geometry_.barHeight = std::max(16.0, line - 1) + (scene_.month == 0 ? 5 : 0);
   geometry_.pitch = geometry_.barHeight + (scene_.month == 0 ? 4 : 1);
   geometry_.columnWidth = (width() - geometry_.left - 1) / daysInWeek;
-  geometry_.rowHeight = std::max((height() - geometry_.top - 1) / weekCount(),
-                                 geometry_.laneTop + fewestLanes * geometry_.pitch);
+  geometry_.rowHeight =
+      std::max((height() - geometry_.top - 1) / weekCount(),
+               geometry_.laneTop + fewestLanes_ * geometry_.pitch + roomBelow);
   MonthMeasures measures;
   measures.columnWidth = geometry_.columnWidth;
   measures.lanes =
@@ -87,8 +94,7 @@ void MonthView::layOut() {
           ? lanesWithoutEnd
           : static_cast<int>((geometry_.rowHeight - geometry_.laneTop) / geometry_.pitch);
   measures.textWidth = barTextWidth;
-  layout_ =
-      layOutWeeks(scene_.weeks, scene_.bars, scene_.stages, measures, scene_.today);
+  layout_ = layOutWeeks(scene_.weeks, scene_.bars, scene_.stages, measures, scene_.today);
 }
 
 void MonthView::resizeEvent(QResizeEvent* event) {
@@ -226,8 +232,8 @@ void MonthView::stepBar(int steps) {
     while (next + 1 < static_cast<int>(all.size())
            && static_cast<int>(all[static_cast<std::size_t>(next)].first) < week)
       ++next;
-  segment_ = static_cast<std::size_t>(
-      std::clamp(next, 0, static_cast<int>(all.size()) - 1));
+  segment_ =
+      static_cast<std::size_t>(std::clamp(next, 0, static_cast<int>(all.size()) - 1));
   const auto& [at, segment] = all[*segment_];
   const Day monday = layout_.weeks[at].monday;
   cursor_ = std::clamp(cursor_,
@@ -246,8 +252,8 @@ void MonthView::openBar(std::size_t index) {
 void MonthView::tellReader() {
   QString words = weekdayText(cursor_);
   if (segment_)
-    words = scene_.describe(
-        layout_.bars[segmentsInOrder(layout_)[*segment_].second->bar]);
+    words =
+        scene_.describe(layout_.bars[segmentsInOrder(layout_)[*segment_].second->bar]);
   setAccessibleDescription(words);
   QAccessibleEvent event{this, QAccessible::DescriptionChanged};
   QAccessible::updateAccessibility(&event);

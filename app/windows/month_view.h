@@ -31,6 +31,8 @@ public:
   explicit MonthView(QWidget* parent = nullptr);
 
   void setScene(MonthScene scene);
+  /// A week is never lower than so many bars need.
+  void setFewestLanes(int lanes);
 
   const MonthLayout& layoutShown() const { return layout_; }
 
@@ -76,6 +78,7 @@ private:
   MonthLayout layout_;
   MonthGeometry geometry_;
   Day cursor_{};
+  int fewestLanes_ = 3;
   /// Index into all segments of all weeks, in reading order.
   std::optional<std::size_t> segment_;
 };
