@@ -58,7 +58,8 @@ void addStages(std::vector<MonthStage>& stages, const Outlook& outlook, DaySpan 
                       observed ? estimate.date : estimate.early,
                       estimate.date,
                       observed ? estimate.date : estimate.late,
-                      observed});
+                      observed,
+                      {}});
   }
 }
 
@@ -151,6 +152,14 @@ std::optional<TaskView> findView(Session& session, const TaskKey& task) {
   for (const TaskView& view : session.viewsFor(season))
     if (view.task->key == task) return view;
   return std::nullopt;
+}
+
+std::string usualWorker(const Orchard& orchard) {
+  const Tick* last = nullptr;
+  for (const Tick* tick : standingTicks(orchard))
+    if (!tick->by.empty() && (last == nullptr || tick->day > last->day)) last = tick;
+  if (last != nullptr) return last->by;
+  return orchard.crews.empty() ? std::string{} : orchard.crews.begin()->second.name;
 }
 
 std::array<int, 7> countByState(const std::vector<TaskView>& views) {

@@ -51,6 +51,10 @@ DayWork workOn(Session& session, Day day, const WorkFilter& filter);
 /// The task as it is today, in whichever season it lies; holds until the session changes.
 std::optional<TaskView> findView(Session& session, const TaskKey& task);
 
+/// Whom a tick is put down to where nobody is asked: who ticked last, else the first crew.
+/// Empty where neither is known.
+std::string usualWorker(const Orchard& orchard);
+
 /// Tasks of each state, in the order of TaskState.
 std::array<int, 7> countByState(const std::vector<TaskView>& views);
 

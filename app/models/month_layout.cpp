@@ -208,7 +208,8 @@ private:
                                  int freeUntil) const {
     const double left = segment.body ? edge(segment.body->last + 1)
                                      : edge(segment.tail->first);
-    const double shape = segment.body ? 2 * measures_->labelEnd : measures_->labelStart;
+    const double shape =
+        segment.body ? 2 * measures_->labelEnd : measures_->labelStart;
     if (left + shape + label.width + measures_->labelEnd > edge(freeUntil))
       return std::nullopt;
     label.at = segment.tail ? LabelAt::onTail : LabelAt::after;
@@ -240,25 +241,31 @@ StageMark markOf(const MonthStage& stage, std::size_t index, WeekSpan span, Day 
   StageMark mark;
   mark.stage = index;
   mark.span = span;
-  mark.startsHere = plusDays(monday, span.first) == stage.early;
-  mark.endsHere = plusDays(monday, span.last) == stage.late;
+  mark.startsHere = plusDays(monday, span.first) == stage.shown.first;
+  mark.endsHere = plusDays(monday, span.last) == stage.shown.last;
+  mark.whisker = stage.shown.length() > 1;
   if (const auto day = partOf({stage.date, stage.date}, monday)) mark.diamond = day->first;
   return mark;
 }
 
-/// A name needs the room from its diamond, or its whisker's start, to the next name.
+/// A name stands right of its diamond, or of its whisker's start where the diamond comes
+/// later; left of it where that side has room and the right has none.
 void nameStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
   double takenTo = 0;
   for (StageMark& mark : week.stages) {
     const MonthStage& stage = layout.stages[mark.stage];
     const bool diamondLater = stage.date > plusDays(week.monday, mark.span.last);
     if (!mark.diamond && !(mark.startsHere && diamondLater)) continue;
-    const double left =
-        mark.diamond.value_or(mark.span.first) * measures.columnWidth;
-    const double right =
-        left + measures.labelStart + measures.textWidth({}, stage.name);
-    mark.named = left >= takenTo && right <= daysInWeek * measures.columnWidth;
-    if (mark.named) takenTo = right;
+    const double at = mark.diamond.value_or(mark.span.first) * measures.columnWidth;
+    const double wide = measures.textWidth({}, stage.name) + measures.labelEnd;
+    const double right = at + measures.labelStart + wide;
+    if (at >= takenTo && right <= daysInWeek * measures.columnWidth) {
+      mark.name = StageMark::Name::after;
+      takenTo = right;
+    } else if (mark.diamond && at - wide >= takenTo) {
+      mark.name = StageMark::Name::before;
+      takenTo = at + measures.labelStart;
+    }
   }
 }
 
@@ -266,11 +273,11 @@ void markStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures&
   int whiskersTo = -1;
   for (std::size_t index = 0; index < layout.stages.size(); ++index) {
     const MonthStage& stage = layout.stages[index];
-    const auto span = partOf({stage.early, stage.late}, week.monday);
+    const auto span = partOf(stage.shown, week.monday);
     if (!span) continue;
     StageMark mark = markOf(stage, index, *span, week.monday);
-    mark.lowered = span->first <= whiskersTo;
-    if (!mark.lowered) whiskersTo = span->last;
+    mark.lowered = mark.whisker && span->first <= whiskersTo;
+    if (mark.whisker && !mark.lowered) whiskersTo = span->last;
     week.stages.push_back(mark);
   }
   nameStages(week, layout, measures);
@@ -286,6 +293,9 @@ MonthStage spanning(const std::vector<MonthStage>& same) {
   }
   std::ranges::sort(dates);
   merged.date = dates[(dates.size() - 1) / 2];
+  merged.shown = {dates.front(), dates.back()};
+  if (!merged.observed && dates.front() == dates.back())
+    merged.shown = {merged.early, merged.late};
   return merged;
 }
 

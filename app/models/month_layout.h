@@ -32,16 +32,19 @@ std::vector<MonthBar> mergeAlike(std::vector<MonthBar> bars,
 struct MonthStage {
   int bbch = 0;
   std::string name;
-  Day early{};
-  Day date{};  ///< the likeliest
-  Day late{};
+  Day early{};  ///< eight cases in ten lie from here
+  Day date{};   ///< the likeliest
+  Day late{};   ///< to here
   bool observed = false;
+  /// What the whisker spans: the likeliest days of the several plantings, or where there
+  /// is only one such day, the days it may be.
+  DaySpan shown{};
 
   friend bool operator==(const MonthStage&, const MonthStage&) = default;
 };
 
-/// One stage for each code and kind: from the earliest to the latest, the middle of the
-/// likeliest days between; in order of those days.
+/// One stage for each code and kind: from the earliest to the latest, its day the middle
+/// one of the likeliest days; in order of those days.
 std::vector<MonthStage> mergeStages(std::vector<MonthStage> stages);
 
 struct MonthMeasures {
@@ -92,8 +95,9 @@ struct StageMark {
   bool startsHere = false;
   bool endsHere = false;
   std::optional<int> diamond;
+  bool whisker = false;  ///< it spans more than its day
   bool lowered = false;  ///< its whisker crosses an earlier one
-  bool named = false;    ///< there is room for its name
+  enum class Name { none, after, before } name = Name::none;  ///< of the diamond
 };
 
 struct MonthWeek {

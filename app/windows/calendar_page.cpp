@@ -37,8 +37,8 @@ CalendarPage::CalendarPage(Session& session, QWidget* parent)
     : QWidget(parent), session_(&session) {
   auto* content = new QWidget;
   auto* column = new QVBoxLayout{content};
-  column->setContentsMargins(measure::pageMargin, 12, measure::pageMargin, 12);
-  column->setSpacing(10);
+  column->setContentsMargins(measure::pageMargin, 12, measure::pageMargin, 10);
+  column->setSpacing(8);
   column->addWidget(header());
   work_ = new QWidget;
   body_ = new QBoxLayout{QBoxLayout::LeftToRight, work_};
@@ -67,6 +67,7 @@ CalendarPage::CalendarPage(Session& session, QWidget* parent)
   problem_->setObjectName(QStringLiteral("calendarProblem"));
   problem_->hide();
   rows_ = new TickPanel{session};
+  rows_->setObjectName(QStringLiteral("tickPanel"));
   rows_->hide();
   form_ = new TaskForm{session};
   form_->hide();
@@ -176,7 +177,7 @@ QWidget* CalendarPage::emptyPage() {
   column->addWidget(how, 0, Qt::AlignHCenter);
   column->addSpacing(12);
   auto* button = new QPushButton{tr("&Add a block")};
-  button->setObjectName(QStringLiteral("addBlock"));
+  button->setObjectName(QStringLiteral("calendarAddBlock"));
   button->setProperty("main", true);
   connect(button, &QPushButton::clicked, this, &CalendarPage::blocksWanted);
   column->addWidget(button, 0, Qt::AlignHCenter);
@@ -394,6 +395,11 @@ void CalendarPage::tickWhole(const TaskKey& key) {
                                              session_->ids(),
                                              dayOfTicks())));
   Tick tick;
+  tick.by = usualWorker(orchard);
+  if (tick.by.empty()) {
+    openRows(key);
+    return rows_->askWho();
+  }
   tick.id = session_->ids().next<TickId>();
   tick.task = key;
   tick.rows = view->rowsLeft();

@@ -26,7 +26,7 @@ Checklist::Checklist(Session& session, QWidget* parent)
   area_->setFrameShape(QFrame::NoFrame);
   area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area_->setFocusPolicy(Qt::NoFocus);
-  area_->viewport()->setAutoFillBackground(false);
+  area_->viewport()->setBackgroundRole(QPalette::Base);
   layout->addWidget(area_, 1);
 }
 
@@ -69,7 +69,6 @@ void Checklist::setWork(const DayWork& work) {
 void Checklist::fill(const DayWork& work) {
   rows_.clear();
   auto* content = new QWidget;
-  content->setAutoFillBackground(false);
   list_ = new QVBoxLayout{content};
   list_->setContentsMargins(0, 0, 0, 0);
   list_->setSpacing(0);
@@ -90,6 +89,7 @@ void Checklist::fill(const DayWork& work) {
   // The old list may be the one that asked for the change.
   if (QWidget* old = area_->takeWidget()) old->deleteLater();
   area_->setWidget(content);
+  content->setAutoFillBackground(false);
 }
 
 QWidget* Checklist::groupHead(const DayGroup& group) {
@@ -101,6 +101,7 @@ QWidget* Checklist::groupHead(const DayGroup& group) {
                baseColours(currentTheme()).muted.name(),
                plantingText(*session_, planting, day_).toHtmlEscaped()));
   head->setTextFormat(Qt::RichText);
+  head->setWordWrap(true);
   head->setAutoFillBackground(true);
   head->setBackgroundRole(QPalette::Window);
   head->setContentsMargins(15, 4, 15, 4);

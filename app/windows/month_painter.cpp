@@ -17,7 +17,7 @@ constexpr double tooth = 5;
 constexpr double radius = 3;
 constexpr double openingEdge = 4;
 constexpr double shapeSide = 11;
-constexpr double stageLine = 30;
+constexpr double stageLine = 26;
 constexpr double stageDrop = 4;
 
 const BaseColours& base() {
@@ -209,30 +209,42 @@ void MonthPainter::paintWeekNumber(int week) {
 }
 
 void MonthPainter::paintStages(int week) {
-  for (const StageMark& mark : layout_->weeks[static_cast<std::size_t>(week)].stages)
-    paintStage(week, mark);
+  const auto& marks = layout_->weeks[static_cast<std::size_t>(week)].stages;
+  for (const StageMark& mark : marks) paintWhisker(week, mark);
+  for (const StageMark& mark : marks) paintStageName(week, mark);
 }
 
-void MonthPainter::paintStage(int week, const StageMark& mark) {
-  const MonthStage& stage = layout_->stages[mark.stage];
-  const double y =
-      geometry_.weekTop(week) + stageLine + (mark.lowered ? stageDrop : 0);
+double MonthPainter::stageX(const StageMark& mark) const {
+  return mark.diamond ? geometry_.dayLeft(*mark.diamond) + 15
+                      : geometry_.dayLeft(mark.span.first) + 8;
+}
+
+double MonthPainter::stageY(int week, const StageMark& mark) const {
+  return geometry_.weekTop(week) + stageLine + (mark.lowered ? stageDrop : 0);
+}
+
+void MonthPainter::paintWhisker(int week, const StageMark& mark) {
+  if (!mark.whisker) return;
+  const double y = stageY(week, mark);
   const double from = geometry_.dayLeft(mark.span.first) + (mark.startsHere ? 8 : 0);
   const double to = geometry_.dayLeft(mark.span.last + 1) - (mark.endsHere ? 10 : 0);
-  painter_->setBrush(Qt::NoBrush);
   painter_->setPen(QPen{base().muted, 1.5});
-  if (stage.early != stage.late) {
-    painter_->drawLine(QPointF{from, y}, QPointF{to, y});
-    if (mark.startsHere) painter_->drawLine(QPointF{from, y - 4}, QPointF{from, y + 4});
-    if (mark.endsHere) painter_->drawLine(QPointF{to, y - 4}, QPointF{to, y + 4});
-  }
-  const double at = mark.diamond ? geometry_.dayLeft(*mark.diamond) + 15 : from;
-  if (mark.named) {
+  painter_->drawLine(QPointF{from, y}, QPointF{to, y});
+  if (mark.startsHere) painter_->drawLine(QPointF{from, y - 4}, QPointF{from, y + 4});
+  if (mark.endsHere) painter_->drawLine(QPointF{to, y - 4}, QPointF{to, y + 4});
+}
+
+void MonthPainter::paintStageName(int week, const StageMark& mark) {
+  const MonthStage& stage = layout_->stages[mark.stage];
+  const double y = stageY(week, mark);
+  const double at = stageX(mark);
+  if (mark.name != StageMark::Name::none) {
     const QString words = QString::fromStdString(stage.name);
     painter_->setFont(place_);
     const double wide = QFontMetricsF{place_}.horizontalAdvance(words);
-    const QRectF box{at + 8, y - 8, wide + 8, 15};
-    const bool onSunday = mark.diamond == daysInWeek - 1;
+    const bool before = mark.name == StageMark::Name::before;
+    const QRectF box{before ? at - wide - 15 : at + 7, y - 7.5, wide + 8, 15};
+    const bool onSunday = !before && mark.diamond == daysInWeek - 1;
     painter_->fillRect(box, onSunday ? base().window : base().surface);
     painter_->setPen(base().text);
     painter_->drawText(box, Qt::AlignCenter, words);
@@ -321,7 +333,7 @@ void MonthPainter::paintShapeOf(int week, const MonthSegment& segment) {
   if (!segment.body && !onTail) return;
   const QRectF box = geometry_.laneBox(
       week, segment.lane, segment.body.value_or(segment.span()));
-  const QRectF shape{box.left() + 9 + (onTail ? 2 : 0),
+  const QRectF shape{box.left() + (onTail ? 6 : 9),
                      box.center().y() - shapeSide / 2,
                      shapeSide,
                      shapeSide};
@@ -337,7 +349,7 @@ void MonthPainter::paintLabel(int week, const MonthSegment& segment) {
   QRectF box{geometry_.left + label.left, lane.top(), label.width + 2, lane.height()};
   if (label.at != LabelAt::inside) {
     const bool onSunday = box.left() >= geometry_.dayLeft(daysInWeek - 1);
-    painter_->fillRect(box.adjusted(-4, 0, 4, 0),
+    painter_->fillRect(box.adjusted(-3, 0, 4, 0),
                        onSunday ? base().window : base().surface);
   }
   painter_->setPen(base().text);

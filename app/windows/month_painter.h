@@ -16,9 +16,9 @@ struct MonthGeometry {
   double top = 24;   ///< the weekdays' names
   double columnWidth = 96;
   double rowHeight = 128;
-  double laneTop = 40;  ///< below the day numbers and the stages
-  double pitch = 17.6;
-  double barHeight = 16.5;
+  double laneTop = 36;  ///< below the day numbers and the stages
+  double pitch = 17;
+  double barHeight = 16;
 
   double dayLeft(int day) const { return left + day * columnWidth; }
   double weekTop(int week) const { return top + week * rowHeight; }
@@ -55,7 +55,10 @@ private:
   void paintDayNumbers(int week);
   void paintWeekNumber(int week);
   void paintStages(int week);
-  void paintStage(int week, const StageMark& mark);
+  void paintWhisker(int week, const StageMark& mark);
+  void paintStageName(int week, const StageMark& mark);
+  double stageX(const StageMark& mark) const;
+  double stageY(int week, const StageMark& mark) const;
   void paintSegment(int week, const MonthSegment& segment);
   void paintBody(const QRectF& box, const MonthBar& bar, bool tornLeft, bool tornRight);
   void paintTail(const QRectF& box, const MonthBar& bar);

@@ -22,7 +22,7 @@ constexpr int daysInWeek = 7;
 constexpr int fewestLanes = 3;
 constexpr int lanesWithoutEnd = 1000;
 constexpr double narrowestColumn = 64;
-constexpr double roomBelow = 4;
+constexpr double roomBelow = 2;
 
 std::vector<std::pair<std::size_t, const MonthSegment*>> segmentsInOrder(
     const MonthLayout& layout) {
@@ -64,7 +64,7 @@ double MonthView::shortestWeek() const {
 }
 
 QSize MonthView::sizeHint() const {
-  return {static_cast<int>(geometry_.left + daysInWeek * 96), 660};
+  return minimumSizeHint();
 }
 
 QSize MonthView::minimumSizeHint() const {
@@ -75,8 +75,8 @@ QSize MonthView::minimumSizeHint() const {
 void MonthView::layOut() {
   if (scene_.weeks.length() < daysInWeek) return;
   const double line = QFontMetricsF{fontOf(TypeSize::small)}.height();
-  geometry_.barHeight = std::max(16.5, line - 0.5) + (scene_.month == 0 ? 5 : 0);
-  geometry_.pitch = geometry_.barHeight + (scene_.month == 0 ? 4 : 1.1);
+  geometry_.barHeight = std::max(16.0, line - 1) + (scene_.month == 0 ? 5 : 0);
+  geometry_.pitch = geometry_.barHeight + (scene_.month == 0 ? 4 : 1);
   geometry_.columnWidth = (width() - geometry_.left - 1) / daysInWeek;
   geometry_.rowHeight = std::max((height() - geometry_.top - 1) / weekCount(),
                                  geometry_.laneTop + fewestLanes * geometry_.pitch);
@@ -278,7 +278,7 @@ QString MonthView::wordsAt(QPointF where) const {
     const QString name = QString::fromStdString(stage.name);
     lines << (stage.early == stage.late
                   ? tr("%1: %2").arg(name, shortDayText(stage.date))
-                  : tr("%1: most likely %2, between %3 and %4")
+                  : tr("%1: most likely %2, in eight cases of ten from %3 to %4")
                         .arg(name,
                              shortDayText(stage.date),
                              shortDayText(stage.early),

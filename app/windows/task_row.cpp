@@ -150,6 +150,7 @@ QWidget* TaskRow::headLine(const TaskView& view) {
   auto* layout = new QHBoxLayout{line};
   setLine(*layout);
   QLabel* name = textLabel(say(session_->titleOf(*view.task)), TypeSize::name, true);
+  name->setWordWrap(true);
   layout->addWidget(name, 1, Qt::AlignTop);
   auto* state = new StateWord;
   state->setState(view.state, urgencyText(view, session_->today()));
@@ -197,6 +198,7 @@ void TaskRow::unfoldWhy(bool open) {
          explain(session_->orchard(), session_->trade(), *view->task))
       lines << say(sentence);
     why_ = textLabel(lines.join(QLatin1Char('\n')), TypeSize::small);
+    why_->setWordWrap(true);
     why_->setObjectName(QStringLiteral("whyText"));
     why_->setContentsMargins(10, 1, 0, 4);
     static_cast<QGridLayout*>(layout())->addWidget(why_, 3, 1);

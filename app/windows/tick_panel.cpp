@@ -166,6 +166,7 @@ void TickPanel::connectFields() {
   connect(rows_, &QLineEdit::textEdited, this, &TickPanel::readField);
   connect(rows_, &QLineEdit::returnPressed, this, &TickPanel::tick);
   connect(hours_, &QLineEdit::returnPressed, this, &TickPanel::tick);
+  connect(who_->lineEdit(), &QLineEdit::returnPressed, this, &TickPanel::tick);
   connect(cells_, &RowGrid::chosenChanged, this, &TickPanel::followCells);
   connect(partly_, &QCheckBox::toggled, this, [this](bool on) {
     percent_->setEnabled(on);
@@ -186,13 +187,24 @@ void TickPanel::open(const TaskKey& task, Day day) {
   rows_->clear();
   hours_->clear();
   partly_->setChecked(false);
-  const QString lastWho = who_->currentText();
+  const QString lastWho =
+      who_->currentText().isEmpty()
+          ? QString::fromStdString(usualWorker(session_->orchard()))
+          : who_->currentText();
   who_->clear();
   for (const auto& [id, crew] : session_->orchard().crews)
     who_->addItem(QString::fromStdString(crew.name));
   who_->setCurrentText(lastWho);
   refresh();
   rows_->setFocus(Qt::OtherFocusReason);
+}
+
+void TickPanel::askWho() {
+  const auto now = view();
+  if (!now) return;
+  rows_->setText(QString::fromStdString(topwire::rowsText(now->rowsLeft())));
+  readField();
+  who_->setFocus(Qt::OtherFocusReason);
 }
 
 void TickPanel::refresh() {

@@ -28,6 +28,8 @@ public:
 
   /// Ticks go to `day`.
   void open(const TaskKey& task, Day day);
+  /// Chooses every row left and asks who did the work.
+  void askWho();
   /// Shows what the task is now; closes where it is gone.
   void refresh();
 
