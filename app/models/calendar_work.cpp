@@ -66,8 +66,10 @@ void addStages(std::vector<MonthStage>& stages, const Outlook& outlook, DaySpan 
 bool coversDay(const TaskView& view, Day day, Day today) {
   if (view.state == TaskState::done && view.progress.lastTick == day) return true;
   if (day < view.task->opens) return false;
-  return day <= (view.state == TaskState::late ? lastShown(view, today)
-                                               : view.task->closes);
+  if (view.state == TaskState::setAside)
+    return day <= view.task->cutOff.value_or(view.task->closes);
+  return day
+         <= (view.state == TaskState::late ? lastShown(view, today) : view.task->closes);
 }
 
 void addTo(DayWork& work, const TaskView& view) {

@@ -168,8 +168,8 @@ QWidget* CalendarPage::emptyPage() {
   auto* page = new QWidget;
   auto* column = new QVBoxLayout{page};
   column->addStretch(1);
-  QLabel* sentence = textLabel(
-      tr("The calendar fills once a block is planted."), TypeSize::title, true);
+  QLabel* sentence =
+      textLabel(tr("The calendar fills once a block is planted."), TypeSize::title, true);
   QLabel* how = mutedLabel(
       tr("Add a block and say what grows in it; its work then stands here with dates."),
       TypeSize::body);
@@ -317,12 +317,12 @@ void CalendarPage::refreshUndo() {
     undo_->setToolTip(tr("Nothing to undo yet."));
     return;
   }
-  const QString full = say(Sentence{phrase("Calendar", "Undo: %1"),
-                                    {say(*name).toStdString()}});
+  const QString full =
+      say(Sentence{phrase("Calendar", "Undo: %1"), {say(*name).toStdString()}});
   const bool roomy = width() >= narrowBelow;
-  undo_->setText(roomy ? undo_->fontMetrics().elidedText(
-                             full, Qt::ElideRight, undoNameWidth)
-                       : tr("&Undo"));
+  undo_->setText(
+      roomy ? undo_->fontMetrics().elidedText(full, Qt::ElideRight, undoNameWidth)
+            : tr("&Undo"));
   undo_->setToolTip(full);
   undo_->setAccessibleName(full);
 }
@@ -388,12 +388,8 @@ void CalendarPage::tickWhole(const TaskKey& key) {
   const Orchard& orchard = session_->orchard();
   const Words title = session_->titleOf(*view->task);
   if (view->state == TaskState::done)
-    return tell(session_->perform(untickRows(orchard,
-                                             *view->task,
-                                             title,
-                                             view->task->rows,
-                                             session_->ids(),
-                                             dayOfTicks())));
+    return tell(session_->perform(untickRows(
+        orchard, *view->task, title, view->task->rows, session_->ids(), dayOfTicks())));
   Tick tick;
   tick.by = usualWorker(orchard);
   if (tick.by.empty()) {
@@ -415,8 +411,8 @@ void CalendarPage::openRows(const TaskKey& task) {
 void CalendarPage::restore(const TaskKey& key) {
   const auto view = findView(*session_, key);
   if (!view) return;
-  tell(session_->perform(restoreTask(
-      session_->orchard(), *view->task, session_->titleOf(*view->task))));
+  tell(session_->perform(
+      restoreTask(session_->orchard(), *view->task, session_->titleOf(*view->task))));
 }
 
 void CalendarPage::showForm(bool form, bool rows) {
@@ -425,7 +421,8 @@ void CalendarPage::showForm(bool form, bool rows) {
 }
 
 void CalendarPage::closeFoot() {
-  const bool hadFocus = rows_->isAncestorOf(focusWidget()) || form_->isAncestorOf(focusWidget());
+  const bool hadFocus =
+      rows_->isAncestorOf(focusWidget()) || form_->isAncestorOf(focusWidget());
   const std::optional<TaskKey> task = rows_->task();
   showForm(false, false);
   if (!hadFocus) return;
@@ -445,7 +442,7 @@ void CalendarPage::tell(const Problems& problems) {
 void CalendarPage::arrange() {
   const bool narrow = width() < narrowBelow;
   body_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-  head_->setDirection(width() < 780 ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  head_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
   list_->setMinimumWidth(narrow ? 0 : checklistWidth);
   list_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : checklistWidth);
   list_->setScrolling(!narrow);

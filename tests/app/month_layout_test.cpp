@@ -76,35 +76,33 @@ TEST_P(WeeksOfMonth, runFromMondayToSundayWithIsoNumbers) {
 }
 
 // As Python 3.11 gives them: calendar.Calendar().monthdatescalendar, date.isocalendar.
-INSTANTIATE_TEST_SUITE_P(
-    Months,
-    WeeksOfMonth,
-    ::testing::Values(
-        MonthCase{"over New Year, week 53 of 2026",
-                  dayOf(2027, 1, 15),
-                  dayOf(2026, 12, 28),
-                  dayOf(2027, 1, 31),
-                  {53, 1, 2, 3, 4}},
-        MonthCase{"December 2026 ends in week 53",
-                  dayOf(2026, 12, 1),
-                  dayOf(2026, 11, 30),
-                  dayOf(2027, 1, 3),
-                  {49, 50, 51, 52, 53}},
-        MonthCase{"leap February",
-                  dayOf(2028, 2, 29),
-                  dayOf(2028, 1, 31),
-                  dayOf(2028, 3, 5),
-                  {5, 6, 7, 8, 9}},
-        MonthCase{"February in four weeks exactly",
-                  dayOf(2027, 2, 28),
-                  dayOf(2027, 2, 1),
-                  dayOf(2027, 2, 28),
-                  {5, 6, 7, 8}},
-        MonthCase{"six weeks",
-                  dayOf(2027, 5, 31),
-                  dayOf(2027, 4, 26),
-                  dayOf(2027, 6, 6),
-                  {17, 18, 19, 20, 21, 22}}));
+INSTANTIATE_TEST_SUITE_P(Months,
+                         WeeksOfMonth,
+                         ::testing::Values(MonthCase{"over New Year, week 53 of 2026",
+                                                     dayOf(2027, 1, 15),
+                                                     dayOf(2026, 12, 28),
+                                                     dayOf(2027, 1, 31),
+                                                     {53, 1, 2, 3, 4}},
+                                           MonthCase{"December 2026 ends in week 53",
+                                                     dayOf(2026, 12, 1),
+                                                     dayOf(2026, 11, 30),
+                                                     dayOf(2027, 1, 3),
+                                                     {49, 50, 51, 52, 53}},
+                                           MonthCase{"leap February",
+                                                     dayOf(2028, 2, 29),
+                                                     dayOf(2028, 1, 31),
+                                                     dayOf(2028, 3, 5),
+                                                     {5, 6, 7, 8, 9}},
+                                           MonthCase{"February in four weeks exactly",
+                                                     dayOf(2027, 2, 28),
+                                                     dayOf(2027, 2, 1),
+                                                     dayOf(2027, 2, 28),
+                                                     {5, 6, 7, 8}},
+                                           MonthCase{"six weeks",
+                                                     dayOf(2027, 5, 31),
+                                                     dayOf(2027, 4, 26),
+                                                     dayOf(2027, 6, 6),
+                                                     {17, 18, 19, 20, 21, 22}}));
 
 TEST(MonthLayout, theMostUrgentStandOnTop) {
   const Day first = dayOf(2027, 4, 1);
@@ -161,11 +159,13 @@ TEST(MonthLayout, barsNeverOverlapInALaneAndNoneIsLost) {
     for (const MonthSegment& segment : week.segments) {
       EXPECT_LT(segment.lane, 5);
       for (int day = segment.span().first; day <= segment.span().last; ++day)
-        EXPECT_TRUE(taken.emplace(segment.lane, day).second) << "week " << week.week.number;
+        EXPECT_TRUE(taken.emplace(segment.lane, day).second)
+            << "week " << week.week.number;
     }
     int here = 0;
     for (const MonthBar& one : bars)
-      if (DaySpan{one.opens, one.closes}.overlaps({week.monday, plusDays(week.monday, 6)}))
+      if (DaySpan{one.opens, one.closes}.overlaps(
+              {week.monday, plusDays(week.monday, 6)}))
         ++here;
     EXPECT_EQ(static_cast<int>(week.segments.size()) + week.hidden, here);
   }
@@ -211,33 +211,46 @@ class CutOffs : public ::testing::TestWithParam<CutOffCase> {};
 
 TEST_P(CutOffs, leadFromTheClosing) {
   const CutOffCase& row = GetParam();
-  const MonthLayout layout = april(
-      {bar("job", dayOf(2027, 4, 5), dayOf(2027, 4, 7), row.state, row.cutOff)});
+  const MonthLayout layout =
+      april({bar("job", dayOf(2027, 4, 5), dayOf(2027, 4, 7), row.state, row.cutOff)});
   const MonthSegment& segment = *segmentOf(layout, 1, "job");
   EXPECT_EQ(segment.body, (WeekSpan{0, 2})) << row.what;
   EXPECT_EQ(segment.tail, row.tail) << row.what;
   EXPECT_EQ(segment.bracket, row.bracket) << row.what;
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    States,
-    CutOffs,
-    ::testing::Values(
-        CutOffCase{"late, to its cut-off",
-                   TaskState::late,
-                   dayOf(2027, 4, 10),
-                   WeekSpan{3, 5},
-                   5},
-        CutOffCase{"late, cut off next week", TaskState::late, dayOf(2027, 4, 14),
-                   WeekSpan{3, 6}, std::nullopt},
-        CutOffCase{"late, no cut-off: to today", TaskState::late, std::nullopt,
-                   WeekSpan{3, 3}, std::nullopt},
-        CutOffCase{"open, to its cut-off", TaskState::open, dayOf(2027, 4, 10),
-                   WeekSpan{3, 5}, 5},
-        CutOffCase{"cut off at its closing", TaskState::closing, dayOf(2027, 4, 7),
-                   std::nullopt, 2},
-        CutOffCase{"done: it no longer matters", TaskState::done, dayOf(2027, 4, 10),
-                   std::nullopt, std::nullopt}));
+INSTANTIATE_TEST_SUITE_P(States,
+                         CutOffs,
+                         ::testing::Values(CutOffCase{"late, to its cut-off",
+                                                      TaskState::late,
+                                                      dayOf(2027, 4, 10),
+                                                      WeekSpan{3, 5},
+                                                      5},
+                                           CutOffCase{"late, cut off next week",
+                                                      TaskState::late,
+                                                      dayOf(2027, 4, 14),
+                                                      WeekSpan{3, 6},
+                                                      std::nullopt},
+                                           CutOffCase{"late, no cut-off: to today",
+                                                      TaskState::late,
+                                                      std::nullopt,
+                                                      WeekSpan{3, 3},
+                                                      std::nullopt},
+                                           CutOffCase{"open, to its cut-off",
+                                                      TaskState::open,
+                                                      dayOf(2027, 4, 10),
+                                                      WeekSpan{3, 5},
+                                                      5},
+                                           CutOffCase{"cut off at its closing",
+                                                      TaskState::closing,
+                                                      dayOf(2027, 4, 7),
+                                                      std::nullopt,
+                                                      2},
+                                           CutOffCase{"done: it no longer matters",
+                                                      TaskState::done,
+                                                      dayOf(2027, 4, 10),
+                                                      std::nullopt,
+                                                      std::nullopt}));
 
 TEST(MonthLayout, theSameJobOnTheSameDaysMerges) {
   std::vector<MonthBar> bars;
@@ -255,10 +268,10 @@ TEST(MonthLayout, theSameJobOnTheSameDaysMerges) {
 }
 
 TEST(MonthLayout, anotherStateKeepsBarsApart) {
-  const auto merged = mergeAlike(
-      {bar("limbs", dayOf(2027, 4, 1), dayOf(2027, 4, 10)),
-       bar("limbs", dayOf(2027, 4, 1), dayOf(2027, 4, 10), TaskState::done)},
-      [](int) { return std::string{"several"}; });
+  const auto merged =
+      mergeAlike({bar("limbs", dayOf(2027, 4, 1), dayOf(2027, 4, 10)),
+                  bar("limbs", dayOf(2027, 4, 1), dayOf(2027, 4, 10), TaskState::done)},
+                 [](int) { return std::string{"several"}; });
   EXPECT_THAT(merged, SizeIs(2));
 }
 
@@ -336,7 +349,7 @@ TEST(MonthLayout, onceItsBodyIsPastTheTailCarriesTheLabel) {
 }
 
 MonthStage stage(int bbch, Day early, Day date, Day late, bool observed = false) {
-  return {bbch, "stage " + std::to_string(bbch), early, date, late, observed, {}};
+  return {bbch, "growth stage " + std::to_string(bbch), early, date, late, observed, {}};
 }
 
 TEST(MonthLayout, aStageOfSeveralPlantingsIsShownOnce) {
