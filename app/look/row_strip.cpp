@@ -94,7 +94,8 @@ int groupGaps(std::size_t cells) {
 }
 
 double widthOf(std::size_t cells, double cellWidth) {
-  return static_cast<double>(cells) * (cellWidth + stripGap) + groupGaps(cells) * stripGap;
+  return static_cast<double>(cells) * (cellWidth + stripGap)
+         + groupGaps(cells) * stripGap;
 }
 
 }  // namespace
@@ -119,7 +120,8 @@ void paintNumberedCell(QPainter& painter, const QRectF& where, const RowCellStat
   painter.setPen(cell.chosen ? base.onAccent : small ? base.raised : base.text);
   QRectF text = where;
   if (small) text.setTop(where.center().y() - 1);
-  if (!cell.chosen && cell.mark == CellMark::partly) text.setBottom(where.center().y() + 1);
+  if (!cell.chosen && cell.mark == CellMark::partly)
+    text.setBottom(where.center().y() + 1);
   painter.drawText(text, Qt::AlignCenter, QString::number(cell.number));
   painter.restore();
 }

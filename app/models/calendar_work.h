@@ -16,6 +16,7 @@ struct WorkFilter {
   std::optional<BlockId> block;  ///< all of them where absent
 
   bool shows(const Orchard& orchard, const TaskView& view) const;
+
   bool showsAll() const { return hidden.empty() && !block; }
 };
 
@@ -51,8 +52,8 @@ DayWork workOn(Session& session, Day day, const WorkFilter& filter);
 /// The task as it is today, in whichever season it lies; holds until the session changes.
 std::optional<TaskView> findView(Session& session, const TaskKey& task);
 
-/// Whom a tick is put down to where nobody is asked: who ticked last, else the first crew.
-/// Empty where neither is known.
+/// Whom a tick is put down to where nobody is asked: who ticked last, else the first
+/// crew. Empty where neither is known.
 std::string usualWorker(const Orchard& orchard);
 
 /// Tasks of each state, in the order of TaskState.

@@ -34,10 +34,19 @@ int rankOf(TaskState state) {
   return 6;
 }
 
+bool givesWay(const MonthBar& bar) {
+  return bar.routine && rankOf(bar.state) <= rankOf(TaskState::waiting)
+         && bar.state != TaskState::late;
+}
+
+int rankOf(const MonthBar& bar) {
+  return givesWay(bar) ? rankOf(TaskState::waiting) : rankOf(bar.state);
+}
+
 void sortByUrgency(std::vector<MonthBar>& bars) {
   std::ranges::stable_sort(bars, [](const MonthBar& a, const MonthBar& b) {
-    return std::tuple{rankOf(a.state), a.closes, a.opens}
-           < std::tuple{rankOf(b.state), b.closes, b.opens};
+    return std::tuple{rankOf(a), givesWay(a), a.closes, a.opens}
+           < std::tuple{rankOf(b), givesWay(b), b.closes, b.opens};
   });
 }
 
@@ -178,9 +187,9 @@ public:
 
 private:
   std::vector<BarLabel> texts() const {
-    std::vector<BarLabel> made{
-        text(bar_->name, bar_->place), text(bar_->shortName, bar_->place),
-        text(bar_->shortName, {})};
+    std::vector<BarLabel> made{text(bar_->name, bar_->place),
+                               text(bar_->shortName, bar_->place),
+                               text(bar_->shortName, {})};
     return made;
   }
 
@@ -206,10 +215,9 @@ private:
   std::optional<BarLabel> beyond(const MonthSegment& segment,
                                  BarLabel label,
                                  int freeUntil) const {
-    const double left = segment.body ? edge(segment.body->last + 1)
-                                     : edge(segment.tail->first);
-    const double shape =
-        segment.body ? 2 * measures_->labelEnd : measures_->labelStart;
+    const double left =
+        segment.body ? edge(segment.body->last + 1) : edge(segment.tail->first);
+    const double shape = segment.body ? 2 * measures_->labelEnd : measures_->labelStart;
     if (left + shape + label.width + measures_->labelEnd > edge(freeUntil))
       return std::nullopt;
     label.at = segment.tail ? LabelAt::onTail : LabelAt::after;
@@ -223,14 +231,16 @@ private:
   const MonthBar* bar_;
 };
 
-void putLabels(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
+void putLabels(MonthWeek& week,
+               const MonthLayout& layout,
+               const MonthMeasures& measures) {
   std::ranges::sort(week.segments, {}, [](const MonthSegment& segment) {
     return std::pair{segment.lane, segment.span().first};
   });
   for (std::size_t i = 0; i < week.segments.size(); ++i) {
     MonthSegment& segment = week.segments[i];
-    const bool followed = i + 1 < week.segments.size()
-                          && week.segments[i + 1].lane == segment.lane;
+    const bool followed =
+        i + 1 < week.segments.size() && week.segments[i + 1].lane == segment.lane;
     const int freeUntil = followed ? week.segments[i + 1].span().first : daysInWeek;
     segment.label =
         Labeller{measures, layout.bars[segment.bar]}.label(segment, freeUntil);
@@ -244,13 +254,16 @@ StageMark markOf(const MonthStage& stage, std::size_t index, WeekSpan span, Day 
   mark.startsHere = plusDays(monday, span.first) == stage.shown.first;
   mark.endsHere = plusDays(monday, span.last) == stage.shown.last;
   mark.whisker = stage.shown.length() > 1;
-  if (const auto day = partOf({stage.date, stage.date}, monday)) mark.diamond = day->first;
+  if (const auto day = partOf({stage.date, stage.date}, monday))
+    mark.diamond = day->first;
   return mark;
 }
 
 /// A name stands right of its diamond, or of its whisker's start where the diamond comes
 /// later; left of it where that side has room and the right has none.
-void nameStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
+void nameStages(MonthWeek& week,
+                const MonthLayout& layout,
+                const MonthMeasures& measures) {
   double takenTo = 0;
   for (StageMark& mark : week.stages) {
     const MonthStage& stage = layout.stages[mark.stage];
@@ -269,7 +282,9 @@ void nameStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures&
   }
 }
 
-void markStages(MonthWeek& week, const MonthLayout& layout, const MonthMeasures& measures) {
+void markStages(MonthWeek& week,
+                const MonthLayout& layout,
+                const MonthMeasures& measures) {
   int whiskersTo = -1;
   for (std::size_t index = 0; index < layout.stages.size(); ++index) {
     const MonthStage& stage = layout.stages[index];

@@ -13,7 +13,7 @@ namespace topwire {
 /// One window to be shown as a bar: a task, or several alike that share one.
 struct MonthBar {
   std::vector<TaskKey> tasks;  ///< at least one
-  std::string operation;       ///< what must agree, with dates and state, for bars to merge
+  std::string operation;  ///< what must agree, with dates and state, for bars to merge
   std::string name;
   std::string shortName;
   std::string place;  ///< "Creek 1", or "3 blocks" once merged
@@ -21,6 +21,9 @@ struct MonthBar {
   Day closes{};  ///< inclusive
   std::optional<Day> cutOff;
   TaskState state = TaskState::open;
+  /// A visit that comes back every fortnight or sooner: it gives way to work that is done
+  /// once, until it is late.
+  bool routine = false;
 };
 
 /// Bars of the same operation, dates and state in several places become one, which stands

@@ -52,8 +52,8 @@ QWidget* Checklist::header() {
 
 void Checklist::setWork(const DayWork& work) {
   const int scrolledTo = work.day == day_ ? area_->verticalScrollBar()->value() : 0;
-  const auto focused = std::ranges::find_if(
-      rows_, [](const TaskRow* row) { return row->hasFocus(); });
+  const auto focused =
+      std::ranges::find_if(rows_, [](const TaskRow* row) { return row->hasFocus(); });
   const std::optional<TaskKey> keep =
       focused != rows_.end() ? std::optional{(*focused)->task()} : std::nullopt;
   day_ = work.day;

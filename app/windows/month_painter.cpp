@@ -183,8 +183,7 @@ void MonthPainter::paintDayNumbers(int week) {
     const bool isToday = shown == marks_.today;
     painter_->setFont(fontOf(TypeSize::body, isToday));
     const double wide = painter_->fontMetrics().horizontalAdvance(words);
-    QRectF box{
-        geometry_.dayLeft(day) + 8, geometry_.weekTop(week) + 3, wide + 1, 20};
+    QRectF box{geometry_.dayLeft(day) + 8, geometry_.weekTop(week) + 3, wide + 1, 20};
     if (isToday) {
       painter_->setPen(Qt::NoPen);
       painter_->setBrush(base().text);
@@ -202,10 +201,9 @@ void MonthPainter::paintWeekNumber(int week) {
   const bool current = isoWeekOf(marks_.today) == shown.week;
   painter_->setFont(current ? name_ : place_);
   painter_->setPen(current ? base().text : base().muted);
-  painter_->drawText(
-      QRectF{0, geometry_.weekTop(week) + 3, geometry_.left - 8, 20},
-      Qt::AlignVCenter | Qt::AlignRight,
-      QString::number(shown.week.number));
+  painter_->drawText(QRectF{0, geometry_.weekTop(week) + 3, geometry_.left - 8, 20},
+                     Qt::AlignVCenter | Qt::AlignRight,
+                     QString::number(shown.week.number));
 }
 
 void MonthPainter::paintStages(int week) {
@@ -252,14 +250,13 @@ void MonthPainter::paintStageName(int week, const StageMark& mark) {
   if (!mark.diamond) return;
   painter_->setPen(QPen{base().text, 1.6});
   painter_->setBrush(stage.observed ? base().text : base().surface);
-  painter_->drawPolygon(
-      QPolygonF{{at, y - 5}, {at + 5, y}, {at, y + 5}, {at - 5, y}});
+  painter_->drawPolygon(QPolygonF{{at, y - 5}, {at + 5, y}, {at, y + 5}, {at - 5, y}});
 }
 
 void MonthPainter::paintSegment(int week, const MonthSegment& segment) {
   const MonthBar& bar = layout_->bars[segment.bar];
-  const Day sunday = plusDays(
-      layout_->weeks[static_cast<std::size_t>(week)].monday, daysInWeek - 1);
+  const Day sunday =
+      plusDays(layout_->weeks[static_cast<std::size_t>(week)].monday, daysInWeek - 1);
   if (segment.tail) {
     QRectF box = geometry_.laneBox(week, segment.lane, *segment.tail);
     if (segment.body) box.setLeft(box.left() - 4);
@@ -276,8 +273,8 @@ void MonthPainter::paintSegment(int week, const MonthSegment& segment) {
   paintShapeOf(week, segment);
   paintLabel(week, segment);
   if (segment.bracket)
-    paintBracket(geometry_.laneBox(
-        week, segment.lane, {*segment.bracket, *segment.bracket}));
+    paintBracket(
+        geometry_.laneBox(week, segment.lane, {*segment.bracket, *segment.bracket}));
 }
 
 void MonthPainter::paintBody(const QRectF& box,
@@ -331,8 +328,8 @@ void MonthPainter::paintShapeOf(int week, const MonthSegment& segment) {
   const MonthBar& bar = layout_->bars[segment.bar];
   const bool onTail = !segment.body && segment.label.at == LabelAt::onTail;
   if (!segment.body && !onTail) return;
-  const QRectF box = geometry_.laneBox(
-      week, segment.lane, segment.body.value_or(segment.span()));
+  const QRectF box =
+      geometry_.laneBox(week, segment.lane, segment.body.value_or(segment.span()));
   const QRectF shape{box.left() + (onTail ? 6 : 9),
                      box.center().y() - shapeSide / 2,
                      shapeSide,

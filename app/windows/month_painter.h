@@ -21,7 +21,9 @@ struct MonthGeometry {
   double barHeight = 16;
 
   double dayLeft(int day) const { return left + day * columnWidth; }
+
   double weekTop(int week) const { return top + week * rowHeight; }
+
   QRectF dayBox(int week, int day) const;
   /// Where the segment's pieces are drawn: a true end keeps clear of the day's edge.
   QRectF laneBox(int week, int lane, WeekSpan days) const;

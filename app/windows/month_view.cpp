@@ -87,8 +87,7 @@ void MonthView::layOut() {
           ? lanesWithoutEnd
           : static_cast<int>((geometry_.rowHeight - geometry_.laneTop) / geometry_.pitch);
   measures.textWidth = barTextWidth;
-  layout_ =
-      layOutWeeks(scene_.weeks, scene_.bars, scene_.stages, measures, scene_.today);
+  layout_ = layOutWeeks(scene_.weeks, scene_.bars, scene_.stages, measures, scene_.today);
 }
 
 void MonthView::resizeEvent(QResizeEvent* event) {
@@ -226,8 +225,8 @@ void MonthView::stepBar(int steps) {
     while (next + 1 < static_cast<int>(all.size())
            && static_cast<int>(all[static_cast<std::size_t>(next)].first) < week)
       ++next;
-  segment_ = static_cast<std::size_t>(
-      std::clamp(next, 0, static_cast<int>(all.size()) - 1));
+  segment_ =
+      static_cast<std::size_t>(std::clamp(next, 0, static_cast<int>(all.size()) - 1));
   const auto& [at, segment] = all[*segment_];
   const Day monday = layout_.weeks[at].monday;
   cursor_ = std::clamp(cursor_,
@@ -246,8 +245,8 @@ void MonthView::openBar(std::size_t index) {
 void MonthView::tellReader() {
   QString words = weekdayText(cursor_);
   if (segment_)
-    words = scene_.describe(
-        layout_.bars[segmentsInOrder(layout_)[*segment_].second->bar]);
+    words =
+        scene_.describe(layout_.bars[segmentsInOrder(layout_)[*segment_].second->bar]);
   setAccessibleDescription(words);
   QAccessibleEvent event{this, QAccessible::DescriptionChanged};
   QAccessible::updateAccessibility(&event);

@@ -249,8 +249,11 @@ QString PrintWindow::suggestedName() const {
 void PrintWindow::askForPdf() {
   const QString folder =
       QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-  const QString path = QFileDialog::getSaveFileName(
-      this, tr("Save as PDF"), folder + QLatin1Char('/') + suggestedName(), tr("PDF (*.pdf)"));
+  const QString path =
+      QFileDialog::getSaveFileName(this,
+                                   tr("Save as PDF"),
+                                   folder + QLatin1Char('/') + suggestedName(),
+                                   tr("PDF (*.pdf)"));
   if (!path.isEmpty()) tell(savePdf(path));
 }
 

@@ -23,6 +23,7 @@ public:
   void setPages(std::vector<Page> pages);
 
   bool hasHeightForWidth() const override { return true; }
+
   int heightForWidth(int width) const override;
   QSize sizeHint() const override;
 

@@ -38,8 +38,9 @@ std::array<Sample, 4> samples() {
 RowGrid::RowGrid(QWidget* parent) : QWidget(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Rows"));
-  setToolTip(tr("Click or drag over rows. Arrows move, Space chooses, Shift extends, "
-                "Ctrl+A takes all that are left."));
+  setToolTip(
+      tr("Click or drag over rows. Arrows move, Space chooses, Shift extends, "
+         "Ctrl+A takes all that are left."));
   QSizePolicy policy{QSizePolicy::Expanding, QSizePolicy::Preferred};
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
@@ -182,8 +183,7 @@ void RowGrid::keyPressEvent(QKeyEvent* event) {
   }
   const int next = static_cast<int>(cursor_) + steps;
   if (next >= 0 && next < static_cast<int>(cells_.size()))
-    moveTo(static_cast<std::size_t>(next),
-           (event->modifiers() & Qt::ShiftModifier) != 0);
+    moveTo(static_cast<std::size_t>(next), (event->modifiers() & Qt::ShiftModifier) != 0);
 }
 
 void RowGrid::tellReader() {
@@ -192,7 +192,7 @@ void RowGrid::tellReader() {
   const QString mark = cell.mark == CellMark::toDo     ? all[1].words
                        : cell.mark == CellMark::partly ? all[2].words
                        : cell.mark == CellMark::done   ? all[3].words
-                                                      : tr("not in this task");
+                                                       : tr("not in this task");
   QString words = tr("Row %1, %2").arg(cell.number).arg(mark);
   if (cell.chosen) words += QStringLiteral(", ") + all[0].words;
   setAccessibleDescription(words);

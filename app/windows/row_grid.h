@@ -20,7 +20,9 @@ public:
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
+
   bool hasHeightForWidth() const override { return true; }
+
   int heightForWidth(int width) const override;
 
 Q_SIGNALS:
@@ -59,6 +61,7 @@ public:
   explicit CellLegend(QWidget* parent = nullptr);
 
   QSize sizeHint() const override;
+
   QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:

@@ -43,7 +43,8 @@ void StateLegend::setCounts(const std::array<int, 7>& counts) {
     if (count == 0) continue;
     Item item{state, nameOf(state), QLocale{}.toString(count), 0};
     item.width = shapeSide + afterShape
-                 + bold.horizontalAdvance(item.word + QLatin1Char(' ') + item.count) + gap;
+                 + bold.horizontalAdvance(item.word + QLatin1Char(' ') + item.count)
+                 + gap;
     words << item.word + QLatin1Char(' ') + item.count;
     items_.push_back(item);
   }

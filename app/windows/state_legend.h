@@ -20,7 +20,9 @@ public:
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
+
   bool hasHeightForWidth() const override { return true; }
+
   int heightForWidth(int width) const override;
 
 protected:

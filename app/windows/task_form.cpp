@@ -159,10 +159,9 @@ void TaskForm::fillPlantings() {
   planting_->clear();
   for (const Block* block : blocksInOrder(session_->orchard()))
     for (const Planting* planting : plantingsOf(session_->orchard(), block->id))
-      planting_->addItem(
-          topwire::say(Sentence{phrase("Task", "%1, %2"),
-                                {block->name, planting->cultivar}}),
-          QString::fromStdString(idText(planting->id)));
+      planting_->addItem(topwire::say(Sentence{phrase("Task", "%1, %2"),
+                                               {block->name, planting->cultivar}}),
+                         QString::fromStdString(idText(planting->id)));
 }
 
 std::optional<TaskView> TaskForm::view() const {

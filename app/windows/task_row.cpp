@@ -60,12 +60,12 @@ QSize StateWord::sizeHint() const {
 
 void StateWord::paintEvent(QPaintEvent*) {
   QPainter painter{this};
-  paintShape(
-      painter, {0, (height() - shapeSide) / 2, shapeSide, shapeSide}, state_);
+  paintShape(painter, {0, (height() - shapeSide) / 2, shapeSide, shapeSide}, state_);
   painter.setFont(fontOf(TypeSize::body, true));
   painter.setPen(stateColours(currentTheme(), state_).ink);
-  painter.drawText(
-      rect().adjusted(static_cast<int>(shapeSide) + 5, 0, 0, 0), Qt::AlignVCenter, words_);
+  painter.drawText(rect().adjusted(static_cast<int>(shapeSide) + 5, 0, 0, 0),
+                   Qt::AlignVCenter,
+                   words_);
 }
 
 TickBox::TickBox(QWidget* parent) : QAbstractButton(parent) {
@@ -118,8 +118,9 @@ TaskRow::TaskRow(Session& session, const TaskView& view, QWidget* parent)
     , done_(view.state == TaskState::done)
     , marked_(hasPersonsWord(session, view.task->key)) {
   setFocusPolicy(Qt::StrongFocus);
-  setToolTip(tr("Space ticks all rows left, Enter opens the rows, W says why this date, "
-                "the menu key has more."));
+  setToolTip(
+      tr("Space ticks all rows left, Enter opens the rows, W says why this date, "
+         "the menu key has more."));
   build(view);
   describe(view);
 }
@@ -270,8 +271,8 @@ void TaskRow::paintEvent(QPaintEvent*) {
   QPainter painter{this};
   const BaseColours& base = baseColours(currentTheme());
   if (why_ != nullptr)
-    painter.fillRect(
-        QRect{why_->x(), why_->y() + 1, 3, why_->height() - 4}, base.hairline);
+    painter.fillRect(QRect{why_->x(), why_->y() + 1, 3, why_->height() - 4},
+                     base.hairline);
   if (!hasFocus()) return;
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen{base.focus, 2});

@@ -20,6 +20,7 @@ public:
   void setState(TaskState state, const QString& words);
 
   QSize sizeHint() const override;
+
   QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
@@ -63,6 +64,7 @@ public:
   const TaskKey& task() const { return task_; }
 
   void unfoldWhy(bool open);
+
   bool isWhyOpen() const { return why_ != nullptr; }
 
 Q_SIGNALS:

@@ -86,11 +86,10 @@ QString progressText(const TaskView& view) {
 QString plantingText(const Session& session, const Planting& planting, Day day) {
   const Orchard& orchard = session.orchard();
   const Season season = seasonOf(day, orchard.settings.hemisphere());
-  const QString stock =
-      planting.rootstock.empty()
-          ? QString::fromStdString(planting.cultivar)
-          : say(Sentence{phrase("Task", "%1 on %2"),
-                         {planting.cultivar, planting.rootstock}});
+  const QString stock = planting.rootstock.empty()
+                            ? QString::fromStdString(planting.cultivar)
+                            : say(Sentence{phrase("Task", "%1 on %2"),
+                                           {planting.cultivar, planting.rootstock}});
   return QStringList{stock,
                      leafText(leafOf(orchard, planting, season)),
                      nameOf(vigourOf(session.tables(), planting).vigour)}
@@ -99,9 +98,9 @@ QString plantingText(const Session& session, const Planting& planting, Day day) 
 
 QString taskText(const Session& session, const Task& task) {
   const Planting& planting = session.orchard().plantings.at(task.key.planting);
-  return say(Sentence{
-      phrase("Task", "%1, %2"),
-      {session.titleOf(task), blockOf(session.orchard(), planting).name}});
+  return say(
+      Sentence{phrase("Task", "%1, %2"),
+               {session.titleOf(task), blockOf(session.orchard(), planting).name}});
 }
 
 QString barText(const MonthBar& bar, Day today) {
@@ -112,11 +111,10 @@ QString barText(const MonthBar& bar, Day today) {
     state = counting(daysBetween(bar.closes, today),
                      phrase("Task", "%1 day late"),
                      phrase("Task", "%1 days late"));
-  lines << say(Sentence{
-      phrase("Task", "%1: %2 to %3"),
-      {state.toStdString(),
-       shortDayText(bar.opens).toStdString(),
-       shortDayText(bar.closes).toStdString()}});
+  lines << say(Sentence{phrase("Task", "%1: %2 to %3"),
+                        {state.toStdString(),
+                         shortDayText(bar.opens).toStdString(),
+                         shortDayText(bar.closes).toStdString()}});
   if (bar.cutOff && *bar.cutOff > bar.closes)
     lines << with(phrase("Task", "worth doing until %1"), shortDayText(*bar.cutOff));
   else if (bar.cutOff)

@@ -73,8 +73,8 @@ TickPanel::TickPanel(Session& session, QWidget* parent)
 
 /// Beside the cells, or under them where the page is narrow.
 void TickPanel::placeFields(bool narrow) {
-  for (QWidget* widget : {static_cast<QWidget*>(area_), fields_, deeds_,
-                          static_cast<QWidget*>(problem_)})
+  for (QWidget* widget :
+       {static_cast<QWidget*>(area_), fields_, deeds_, static_cast<QWidget*>(problem_)})
     grid_->removeWidget(widget);
   if (narrow) {
     grid_->addWidget(area_, 1, 0, 1, 3);
@@ -187,10 +187,9 @@ void TickPanel::open(const TaskKey& task, Day day) {
   rows_->clear();
   hours_->clear();
   partly_->setChecked(false);
-  const QString lastWho =
-      who_->currentText().isEmpty()
-          ? QString::fromStdString(usualWorker(session_->orchard()))
-          : who_->currentText();
+  const QString lastWho = who_->currentText().isEmpty()
+                              ? QString::fromStdString(usualWorker(session_->orchard()))
+                              : who_->currentText();
   who_->clear();
   for (const auto& [id, crew] : session_->orchard().crews)
     who_->addItem(QString::fromStdString(crew.name));
@@ -213,11 +212,10 @@ void TickPanel::refresh() {
     task_.reset();
     return Q_EMIT closed();
   }
-  title_->setText(topwire::say(
-      Sentence{phrase("TickPanel", "Tick: %1"),
-               {taskText(*session_, *now->task).toStdString()}}));
-  when_->setText(topwire::say(Sentence{phrase("TickPanel", "· done on %1"),
-                                       {shortDayText(day_).toStdString()}}));
+  title_->setText(topwire::say(Sentence{
+      phrase("TickPanel", "Tick: %1"), {taskText(*session_, *now->task).toStdString()}}));
+  when_->setText(topwire::say(
+      Sentence{phrase("TickPanel", "· done on %1"), {shortDayText(day_).toStdString()}}));
   const Planting& planting = session_->orchard().plantings.at(task_->planting);
   cells_->setCells(rowCells(*now, blockOf(session_->orchard(), planting).rows));
   const int wide = std::max(area_->width(), 480);
@@ -235,12 +233,11 @@ void TickPanel::readField() {
   if (!now || empty || read.fault) return offerDeeds();
   const RowSet strange = read.rows.without(now->task->rows);
   if (!strange.empty())
-    say(topwire::say(
-        Sentence{counted(strange.count(),
-                         phrase("TickPanel", "Row %1 is not in this task. It has rows %2."),
-                         phrase("TickPanel",
-                                "Rows %1 are not in this task. It has rows %2.")),
-                 {topwire::rowsText(strange), topwire::rowsText(now->task->rows)}}));
+    say(topwire::say(Sentence{
+        counted(strange.count(),
+                phrase("TickPanel", "Row %1 is not in this task. It has rows %2."),
+                phrase("TickPanel", "Rows %1 are not in this task. It has rows %2.")),
+        {topwire::rowsText(strange), topwire::rowsText(now->task->rows)}}));
   offerDeeds();
 }
 
@@ -270,10 +267,11 @@ void TickPanel::offerDeeds() {
   tick_->setEnabled(rows > 0 && problem_->text().isEmpty());
   const int back = takeable().count();
   takeBack_->setVisible(back > 0);
-  takeBack_->setText(topwire::say(Sentence{counted(back,
-                                          phrase("TickPanel", "Take back %1 row"),
-                                          phrase("TickPanel", "Take back %1 rows")),
-                                  {std::int64_t{back}}}));
+  takeBack_->setText(
+      topwire::say(Sentence{counted(back,
+                                    phrase("TickPanel", "Take back %1 row"),
+                                    phrase("TickPanel", "Take back %1 rows")),
+                            {std::int64_t{back}}}));
 }
 
 void TickPanel::say(const QString& problem) {
@@ -306,8 +304,8 @@ void TickPanel::tick() {
   tick.minutes = *took;
   tick.by = who_->currentText().trimmed().toStdString();
   tick.day = day_;
-  settle(session_->perform(tickRows(
-      session_->orchard(), *now->task, session_->titleOf(*now->task), tick)));
+  settle(session_->perform(
+      tickRows(session_->orchard(), *now->task, session_->titleOf(*now->task), tick)));
 }
 
 void TickPanel::takeBack() {
