@@ -39,7 +39,7 @@ void bindValue(Statement& statement, int parameter, int number) {
 }
 
 void bindValue(Statement& statement, int parameter, bool truth) {
-  statement.bind(parameter, std::int64_t{truth});
+  statement.bind(parameter, std::int64_t{truth ? 1 : 0});
 }
 
 void bindValue(Statement& statement, int parameter, double number) {

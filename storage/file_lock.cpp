@@ -36,7 +36,7 @@ std::optional<FileIdentity> identityOf(const std::string& path) {
 }  // namespace
 
 struct FileLock::Held {
-  Held(FileIdentity file, int open) : identity(file), descriptor(open) {}
+  Held(FileIdentity file, int open) : identity(std::move(file)), descriptor(open) {}
 
   ~Held() {
     const std::scoped_lock guard{heldHere().mutex};

@@ -95,8 +95,7 @@ Problem fromEarlierVersion(const std::string& path) {
 }
 
 Done checkContent(Connection& connection, const std::string& path, std::size_t newest) {
-  if (const Done identity = checkIdentity(connection, path, newest); !identity)
-    return identity;
+  if (Done identity = checkIdentity(connection, path, newest); !identity) return identity;
   return checkWhole(connection, path);
 }
 
@@ -133,7 +132,7 @@ Result<OpenedOrchard> openLocked(const std::string& path,
                                  const OrchardFileOptions& options) {
   const auto& steps = stepsOf(options);
   Connection connection{path, Connection::Mode::write};
-  if (const Done content = checkContent(connection, path, steps.size()); !content)
+  if (Done content = checkContent(connection, path, steps.size()); !content)
     return tl::unexpected{content.error()};
   const bool current = isUpToDate(connection, steps.size());
   Orchard orchard = current ? readOrchard(connection) : Orchard{};
@@ -150,7 +149,7 @@ Result<OpenedOrchard> openLocked(const std::string& path,
 
 Result<OpenedOrchard> openToWrite(const std::string& path,
                                   const OrchardFileOptions& options) {
-  if (const Done writable = checkWritable(path); !writable)
+  if (Done writable = checkWritable(path); !writable)
     return tl::unexpected{writable.error()};
   auto lock = FileLock::take(path);
   if (!lock) return tl::unexpected{heldElsewhere(path)};
@@ -161,7 +160,7 @@ Result<OpenedOrchard> openToLook(const std::string& path,
                                  const OrchardFileOptions& options) {
   const std::size_t newest = stepsOf(options).size();
   Connection connection = connectToLook(path);
-  if (const Done content = checkContent(connection, path, newest); !content)
+  if (Done content = checkContent(connection, path, newest); !content)
     return tl::unexpected{content.error()};
   if (!isUpToDate(connection, newest)) return tl::unexpected{fromEarlierVersion(path)};
   Orchard orchard = readOrchard(connection);
@@ -186,7 +185,7 @@ void fillNew(const std::string& path,
 
 Result<OpenedOrchard> SqliteOrchardFiles::open(const std::string& path, Access access) {
   return guarded(path, [&]() -> Result<OpenedOrchard> {
-    if (const Done there = checkThere(path); !there) return tl::unexpected{there.error()};
+    if (Done there = checkThere(path); !there) return tl::unexpected{there.error()};
     return access == Access::write ? openToWrite(path, options_)
                                    : openToLook(path, options_);
   });
@@ -210,10 +209,9 @@ Result<OpenedOrchard> SqliteOrchardFiles::create(const std::string& path,
 
 Done SqliteOrchardFiles::copyTo(const std::string& from, const std::string& to) {
   return guarded(from, [&]() -> Done {
-    if (const Done there = checkThere(from); !there) return there;
+    if (Done there = checkThere(from); !there) return there;
     Connection connection = connectToLook(from);
-    if (const Done content = checkContent(connection, from, stepsOf(options_).size());
-        !content)
+    if (Done content = checkContent(connection, from, stepsOf(options_).size()); !content)
       return content;
     writeWhole(to, [&](const std::string& path) { connection.copyTo(path); });
     return {};

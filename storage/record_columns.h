@@ -7,7 +7,7 @@
 
 namespace topwire {
 
-/// A record kind's table. The key is its first columns.
+/// A record kind's table. The key is its first columns; none where there is one row.
 struct TableOf {
   const char* name;
   int keyColumns;
@@ -17,7 +17,7 @@ template <class Held, class Record>
 concept Is = std::same_as<std::remove_const_t<Held>, Record>;
 
 constexpr TableOf tableOf(const Settings*) {
-  return {"settings", 1};
+  return {"settings", 0};
 }
 
 constexpr TableOf tableOf(const Block*) {
@@ -61,8 +61,6 @@ void columns(Key& key, Visit& visit) {
 /// The settings' twelve normals have a table of their own.
 template <Is<Settings> Record, class Visit>
 void columns(Record& settings, Visit& visit) {
-  int only = 1;
-  visit("only", only);
   visit("name", settings.name);
   visit("latitude", settings.latitude);
   visit("elevation_um", settings.elevation);

@@ -86,6 +86,7 @@ std::string assignments(const std::vector<std::string>& names,
 
 template <class Record>
 std::string whereKey() {
+  if (table<Record>.keyColumns == 0) return {};
   return " WHERE "
          + assignments(columnsOf<Record>(), 0, table<Record>.keyColumns, " AND ");
 }
@@ -268,7 +269,7 @@ void writeAll(Connection& connection, const std::map<Key, Record>& records) {
 Orchard readOrchard(Connection& connection) {
   Orchard orchard;
   const auto settings = readLike(connection, Settings{});
-  if (!settings) throw UnreadableRow{"settings", "1", "only", "missing"};
+  if (!settings) throw UnreadableRow{"settings", "1", "name", "missing"};
   orchard.settings = *settings;
   readAll(connection, orchard.blocks);
   readAll(connection, orchard.plantings);

@@ -89,11 +89,12 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
       QStringLiteral("theme"),
       {{QStringLiteral("light"), Theme::light}, {QStringLiteral("dark"), Theme::dark}});
   if (!theme) return tl::unexpected{theme.error()};
-  const auto page = choiceOption<RailPage>(parser,
-                                       QStringLiteral("page"),
-                                       {{QStringLiteral("calendar"), RailPage::calendar},
-                                        {QStringLiteral("blocks"), RailPage::blocks},
-                                        {QStringLiteral("settings"), RailPage::settings}});
+  const auto page =
+      choiceOption<RailPage>(parser,
+                             QStringLiteral("page"),
+                             {{QStringLiteral("calendar"), RailPage::calendar},
+                              {QStringLiteral("blocks"), RailPage::blocks},
+                              {QStringLiteral("settings"), RailPage::settings}});
   if (!page) return tl::unexpected{page.error()};
   const auto size = sizeOption(parser, options.size);
   if (!size) return tl::unexpected{size.error()};

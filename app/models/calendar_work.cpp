@@ -11,12 +11,17 @@ namespace topwire {
 
 namespace {
 
+constexpr int fortnight = 14;
+
 MonthBar datesOf(const TaskView& view) {
   MonthBar bar;
   bar.opens = view.task->opens;
   bar.closes = view.task->closes;
-  bar.cutOff = view.task->cutOff;
   bar.state = view.state;
+  // A visit's cut-off is only the next visit: worth a mark once it is late.
+  const int every = view.task->opensWhy.repeatEvery;
+  bar.routine = every > 0 && every <= fortnight;
+  if (every == 0 || view.state == TaskState::late) bar.cutOff = view.task->cutOff;
   return bar;
 }
 

@@ -35,10 +35,19 @@ int rankOf(TaskState state) {
   return 6;
 }
 
+bool givesWay(const MonthBar& bar) {
+  return bar.routine && bar.state != TaskState::late
+         && rankOf(bar.state) <= rankOf(TaskState::waiting);
+}
+
+int rankOf(const MonthBar& bar) {
+  return givesWay(bar) ? rankOf(TaskState::waiting) : rankOf(bar.state);
+}
+
 void sortByUrgency(std::vector<MonthBar>& bars) {
   std::ranges::stable_sort(bars, [](const MonthBar& a, const MonthBar& b) {
-    return std::tuple{rankOf(a.state), a.closes, a.opens}
-           < std::tuple{rankOf(b.state), b.closes, b.opens};
+    return std::tuple{rankOf(a), givesWay(a), a.closes, a.opens}
+           < std::tuple{rankOf(b), givesWay(b), b.closes, b.opens};
   });
 }
 

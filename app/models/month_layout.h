@@ -21,6 +21,9 @@ struct MonthBar {
   Day closes{};  ///< inclusive
   std::optional<Day> cutOff;
   TaskState state = TaskState::open;
+  /// A visit that comes back every fortnight or sooner: it gives way to work that is done
+  /// once, until it is late.
+  bool routine = false;
 };
 
 /// Bars of the same operation, dates and state in several places become one, which stands

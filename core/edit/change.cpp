@@ -145,8 +145,9 @@ struct Inverter {
 
 Change inverted(const Change& change, IdSource& ids) {
   Change inverse{change.name, {}};
-  for (auto edit = change.edits.rbegin(); edit != change.edits.rend(); ++edit)
-    inverse.edits.push_back(std::visit(Inverter{ids}, *edit));
+  for (const AnyEdit& edit : change.edits)
+    inverse.edits.push_back(std::visit(Inverter{ids}, edit));
+  std::ranges::reverse(inverse.edits);
   return inverse;
 }
 

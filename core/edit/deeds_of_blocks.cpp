@@ -152,11 +152,11 @@ constexpr Phrase blockIsGone = phrase("Deed", "That block is no longer in the or
 void removePlanting(Change& change, const Orchard& orchard, const Planting& planting) {
   for (const auto& [key, mark] : orchard.marks)
     if (key.planting == planting.id)
-      change.edits.push_back(Edit<TaskMark>{mark, std::nullopt});
+      change.edits.emplace_back(Edit<TaskMark>{mark, std::nullopt});
   for (const auto& [id, seen] : orchard.observations)
     if (seen.planting == planting.id)
-      change.edits.push_back(Edit<Observation>{seen, std::nullopt});
-  change.edits.push_back(Edit<Planting>{planting, std::nullopt});
+      change.edits.emplace_back(Edit<Observation>{seen, std::nullopt});
+  change.edits.emplace_back(Edit<Planting>{planting, std::nullopt});
 }
 
 void checkUnticked(Faults& faults, const Orchard& orchard, const Planting& planting) {
@@ -224,7 +224,7 @@ Checked<Change> deleteBlock(const Orchard& orchard, BlockId block) {
     checkUnticked(faults, orchard, planting);
     removePlanting(change, orchard, planting);
   }
-  change.edits.push_back(Edit<Block>{*before, std::nullopt});
+  change.edits.emplace_back(Edit<Block>{*before, std::nullopt});
   return std::move(faults).orElse(std::move(change));
 }
 

@@ -17,6 +17,7 @@ void checkInTable(Faults& faults,
                   const std::string& name,
                   const std::vector<Entry>& table) {
   std::vector<std::string> names;
+  names.reserve(table.size());
   for (const Entry& entry : table) names.push_back(entry.name);
   if (std::ranges::find(names, name) != names.end()) return;
   if (name.empty())

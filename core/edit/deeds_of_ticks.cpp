@@ -157,11 +157,11 @@ Checked<Change> untickRows(const Orchard& orchard,
   Change change;
   for (const Tick* tick : ticks) {
     unticked = unticked.with(tick->rows.inCommonWith(rows));
-    change.edits.push_back(
+    change.edits.emplace_back(
         Edit<Tick>{std::nullopt, takingBack(*tick, ids.next<TickId>(), day)});
     const RowSet kept = tick->rows.without(rows);
     if (!kept.empty())
-      change.edits.push_back(
+      change.edits.emplace_back(
           Edit<Tick>{std::nullopt, rest(*tick, kept, ids.next<TickId>())});
   }
   change.name = Sentence{

@@ -28,9 +28,9 @@ Workbench::Workbench(Orchard orchard, Journal& journal, Clock clock, IdSource id
 }
 
 Done Workbench::perform(const Change& change) {
-  Change step = withoutStandstill(change);
+  const Change step = withoutStandstill(change);
   if (step.empty()) return {};
-  if (const Done written = write(EntryKind::did, step); !written) return written;
+  if (Done written = write(EntryKind::did, step); !written) return written;
   redoable_.clear();
   undoable_.push_back(step);
   changed_.tell(step);
@@ -41,7 +41,7 @@ Result<Change> Workbench::undo() {
   if (undoable_.empty())
     return refuse(Sentence{phrase("Deed", "There is nothing to undo.")});
   Change inverse = inverted(undoable_.back(), ids_);
-  if (const Done written = write(EntryKind::undid, inverse); !written)
+  if (Done written = write(EntryKind::undid, inverse); !written)
     return tl::unexpected{written.error()};
   undoable_.pop_back();
   redoable_.push_back(inverse);
@@ -53,7 +53,7 @@ Result<Change> Workbench::redo() {
   if (redoable_.empty())
     return refuse(Sentence{phrase("Deed", "There is nothing to redo.")});
   Change again = inverted(redoable_.back(), ids_);
-  if (const Done written = write(EntryKind::redid, again); !written)
+  if (Done written = write(EntryKind::redid, again); !written)
     return tl::unexpected{written.error()};
   redoable_.pop_back();
   undoable_.push_back(again);
@@ -71,7 +71,7 @@ const Sentence* Workbench::redoName() const {
 
 Done Workbench::replan(std::map<TaskKey, StoredTask> tasks) {
   if (tasks == orchard_.tasks) return {};
-  if (const Done written = journal_->writeTasks(tasks); !written) return written;
+  if (Done written = journal_->writeTasks(tasks); !written) return written;
   orchard_.tasks = std::move(tasks);
   replanned_.tell();
   return {};
@@ -88,8 +88,8 @@ Subscription Workbench::onReplan(std::function<void()> listener) {
 /// Writes, then applies. A change that was made from another state of the orchard, such
 /// as a form left open, is refused here before anything is written.
 Done Workbench::write(EntryKind kind, const Change& change) {
-  if (const Done fit = fits(orchard_, change); !fit) return fit;
-  if (const Done written = journal_->write({kind, clock_(), user_, change}); !written)
+  if (Done fit = fits(orchard_, change); !fit) return fit;
+  if (Done written = journal_->write({kind, clock_(), user_, change}); !written)
     return written;
   apply(orchard_, change);
   return {};

@@ -85,15 +85,15 @@ std::string Connection::text(const std::string& sql) {
 }
 
 int Connection::changes() const {
-  return sqlite3_changes(handle());
+  return sqlite3_changes(handle_.get());
 }
 
 bool Connection::inTransaction() const {
-  return sqlite3_get_autocommit(handle()) == 0;
+  return sqlite3_get_autocommit(handle_.get()) == 0;
 }
 
 void Connection::copyTo(const std::string& path) {
-  const Connection copy{path, Mode::create};
+  Connection copy{path, Mode::create};
   sqlite3_backup* backup = sqlite3_backup_init(copy.handle(), "main", handle(), "main");
   if (backup == nullptr) fail(copy.handle(), "copy to " + path);
   sqlite3_backup_step(backup, -1);

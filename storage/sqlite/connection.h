@@ -31,7 +31,7 @@ public:
   /// Writes a whole copy, even while others write; `path` must be a new or empty file.
   void copyTo(const std::string& path);
 
-  sqlite3* handle() const { return handle_.get(); }
+  sqlite3* handle() { return handle_.get(); }
 
 private:
   struct Closer {

@@ -130,6 +130,30 @@ TEST(MonthLayout, theMostUrgentStandOnTop) {
                           "lapsed"));
 }
 
+TEST(MonthLayout, aRoutineVisitGivesWayUntilItIsLate) {
+  const Day first = dayOf(2027, 4, 5);
+  MonthBar visit = bar("visit", first, plusDays(first, 6), TaskState::closing);
+  visit.routine = true;
+  MonthBar missed = bar("missed", first, plusDays(first, 2), TaskState::late);
+  missed.routine = true;
+  const MonthLayout layout = april(
+      {visit, bar("waiting", first, plusDays(first, 9), TaskState::waiting), missed});
+  EXPECT_EQ(segmentOf(layout, 1, "missed")->lane, 0);
+  EXPECT_EQ(segmentOf(layout, 1, "waiting")->lane, 1);
+  EXPECT_EQ(segmentOf(layout, 1, "visit")->lane, 2);
+}
+
+TEST(MonthLayout, wordsKeepOffACutOff) {
+  const MonthLayout layout = april({bar("Brush",
+                                        dayOf(2027, 4, 5),
+                                        dayOf(2027, 4, 5),
+                                        TaskState::open,
+                                        dayOf(2027, 4, 6))});
+  const BarLabel& label = segmentOf(layout, 1, "Brush")->label;
+  EXPECT_EQ(label.at, LabelAt::after);
+  EXPECT_GE(label.left, 200) << "right of the bracket";
+}
+
 TEST(MonthLayout, aBarKeepsItsLaneThoughTheOneAboveEnds) {
   const MonthLayout layout =
       april({bar("short", dayOf(2027, 4, 1), dayOf(2027, 4, 9), TaskState::closing),
