@@ -371,7 +371,7 @@ TEST_F(CalendarPageTest, withoutAPlantingItSaysWhatWillStandHere) {
 TEST_F(CalendarPageTest, onANarrowWindowTheListGoesUnderTheMonth) {
   startOnCalendar(creek());
   window.resize(1024, 768);
-  QCoreApplication::processEvents();
+  QTest::qWait(50);
   const auto* list = page().findChild<Checklist*>();
   const auto* view = find<MonthView>("monthView");
   EXPECT_GT(list->mapTo(&page(), QPoint{}).y(),
