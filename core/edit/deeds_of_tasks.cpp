@@ -159,7 +159,7 @@ Checked<Change> observeStage(const Orchard& orchard, const Observation& observat
   }
   if (edit.before) edit.after->id = edit.before->id;
   return std::move(faults).orElse(
-      {Sentence{phrase("Deed", "%1 seen in %2"),
+      {Sentence{phrase("Deed", "Seen in %2: %1"),
                 {stage->name, calledName(orchard, *planting)}},
        {edit}});
 }

@@ -80,10 +80,10 @@ Phrase handPhrase(EdgeOf edge) {
 std::vector<Sentence> aboutStage(const StageEstimate& stage) {
   const Words name = stageByCode(stage.bbch)->name;
   if (stage.kind == StageKind::observed)
-    return {{phrase("Why", "%1 was seen on %2."), {name, stage.date}}};
+    return {{phrase("Why", "Seen on %2: %1."), {name, stage.date}}};
   std::vector<Sentence> told;
   told.emplace_back(
-      phrase("Why", "%1 is expected on %2; eight years in ten between %3 and %4."),
+      phrase("Why", "Expected on %2: %1; eight years in ten between %3 and %4."),
       std::vector<Value>{name, stage.date, stage.early, stage.late});
   if (stage.heat)
     told.emplace_back(
@@ -95,8 +95,12 @@ std::vector<Sentence> aboutStage(const StageEstimate& stage) {
   if (stage.kind == StageKind::byOffset)
     told.emplace_back(
         phrase("Why",
-               "It is counted in days from full bloom or from the calendar; no heat "
-               "sum is published for it."));
+               "It is counted in days from another stage or from the calendar; "
+               "no heat sum is published for it."));
+  if (stage.firstLeafDelayDays != 0)
+    told.emplace_back(
+        phrase("Why", "New trees wake late: %1 days are added in the first leaf."),
+        std::vector<Value>{std::int64_t{stage.firstLeafDelayDays}});
   if (stage.pulledBy)
     told.emplace_back(phrase("Why", "It follows from %1, which was seen."),
                       std::vector<Value>{stageByCode(*stage.pulledBy)->name});

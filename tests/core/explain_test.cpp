@@ -38,7 +38,7 @@ TEST_F(ExplainTest, NamesStageOffsetAndSpan) {
   EXPECT_THAT(told, Contains("Opens 11 April 2027: 3 days after green tip."));
   EXPECT_THAT(told, Contains("Closes 1 May 2027: 2 days before pink."));
   EXPECT_THAT(told,
-              Contains("green tip is expected on 8 April 2027; eight years in ten "
+              Contains("Expected on 8 April 2027: green tip; eight years in ten "
                        "between 3 April 2027 and 13 April 2027."));
 }
 
