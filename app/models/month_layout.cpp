@@ -15,33 +15,13 @@ namespace {
 
 constexpr int daysInWeek = 7;
 
-int rankOf(TaskState state) {
-  switch (state) {
-    case TaskState::late:
-      return 0;
-    case TaskState::closing:
-      return 1;
-    case TaskState::open:
-      return 2;
-    case TaskState::waiting:
-      return 3;
-    case TaskState::setAside:
-      return 4;
-    case TaskState::done:
-      return 5;
-    case TaskState::lapsed:
-      return 6;
-  }
-  return 6;
-}
-
 bool givesWay(const MonthBar& bar) {
   return bar.routine && bar.state != TaskState::late
-         && rankOf(bar.state) <= rankOf(TaskState::waiting);
+         && urgency(bar.state) <= urgency(TaskState::waiting);
 }
 
 int rankOf(const MonthBar& bar) {
-  return givesWay(bar) ? rankOf(TaskState::waiting) : rankOf(bar.state);
+  return givesWay(bar) ? urgency(TaskState::waiting) : urgency(bar.state);
 }
 
 void sortByUrgency(std::vector<MonthBar>& bars) {

@@ -73,6 +73,8 @@ double hoursLeftOf(const Orchard& orchard, const Task& task, const Progress& pro
   return rows * treesPerRow(orchard, planting) * task.secondsPerTree / 3600;
 }
 
+}  // namespace
+
 int urgency(TaskState state) {
   switch (state) {
     case TaskState::late:
@@ -92,8 +94,6 @@ int urgency(TaskState state) {
   }
   return 7;
 }
-
-}  // namespace
 
 double Progress::rowsDone() const {
   double done = 0;

@@ -40,8 +40,11 @@ struct TaskView {
   RowSet rowsLeft() const { return task->rows.without(progress.wholeRows()); }
 };
 
-/// In order of urgency: late, closing, open, waiting, set aside, done, lapsed; inside a
-/// state by closing, then opening, then key. `plan` must outlive the views.
+/// 0 for what presses most: late, closing, open, waiting, set aside, done, lapsed.
+int urgency(TaskState state);
+
+/// In order of urgency; inside a state by closing, then opening, then key. `plan` must
+/// outlive the views.
 std::vector<TaskView> viewsOf(const Orchard& orchard, const Plan& plan, Day today);
 
 }  // namespace topwire

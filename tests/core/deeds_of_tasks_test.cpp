@@ -127,7 +127,7 @@ TEST(ObserveStage, NamesTheStageAndReplacesAnEarlierSightingOfTheSameSeason) {
   Orchard orchard = orchardOfTwo();
   const auto first = observeStage(orchard, seen(53, dayOf(2027, 4, 2), 1));
   ASSERT_TRUE(first.has_value());
-  EXPECT_THAT(nameOf(first), HasSubstr("seen in Creek 1: Gala"));
+  EXPECT_THAT(nameOf(first), HasSubstr("Seen in Creek 1: Gala"));
   orchard = after(orchard, first);
   orchard = after(orchard, observeStage(orchard, seen(53, dayOf(2026, 4, 9), 2)));
   orchard = after(orchard, observeStage(orchard, seen(53, dayOf(2027, 4, 4), 3)));
