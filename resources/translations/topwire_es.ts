@@ -1,317 +1,2908 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
-<context>
-    <name>File</name>
-    <message>
-        <source>%1 is missing from the program. Install it again.</source>
-        <translation>Falta %1 en el programa. Vuelva a instalarlo.</translation>
-    </message>
-</context>
-<context>
-    <name>Leaf</name>
-    <message>
-        <source>first leaf</source>
-        <translation>primera hoja</translation>
-    </message>
-    <message>
-        <source>second leaf</source>
-        <translation>segunda hoja</translation>
-    </message>
-    <message>
-        <source>third leaf</source>
-        <translation>tercera hoja</translation>
-    </message>
-    <message>
-        <source>fourth leaf</source>
-        <translation>cuarta hoja</translation>
-    </message>
-    <message>
-        <source>fifth leaf</source>
-        <translation>quinta hoja</translation>
-    </message>
-    <message>
-        <source>sixth leaf</source>
-        <translation>sexta hoja</translation>
-    </message>
-    <message>
-        <source>seventh leaf</source>
-        <translation>séptima hoja</translation>
-    </message>
-    <message>
-        <source>eighth leaf</source>
-        <translation>octava hoja</translation>
-    </message>
-    <message>
-        <source>ninth leaf</source>
-        <translation>novena hoja</translation>
-    </message>
-    <message>
-        <source>tenth leaf</source>
-        <translation>décima hoja</translation>
-    </message>
-    <message>
-        <source>eleventh leaf</source>
-        <translation>undécima hoja</translation>
-    </message>
-    <message>
-        <source>twelfth leaf</source>
-        <translation>duodécima hoja</translation>
-    </message>
-    <message>
-        <source>before planting</source>
-        <translation>antes de plantar</translation>
-    </message>
-    <message>
-        <source>%1st leaf</source>
-        <translation>hoja %1</translation>
-    </message>
-    <message>
-        <source>%1nd leaf</source>
-        <translation>hoja %1</translation>
-    </message>
-    <message>
-        <source>%1rd leaf</source>
-        <translation>hoja %1</translation>
-    </message>
-    <message>
-        <source>%1th leaf</source>
-        <translation>hoja %1</translation>
-    </message>
-</context>
-<context>
-    <name>Length</name>
-    <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
-    </message>
-    <message>
-        <source>%1 ft</source>
-        <translation>%1 pies</translation>
-    </message>
-</context>
-<context>
-    <name>Print</name>
-    <message>
-        <source>The sheet was not printed: the printer did not take it. Check that it is switched on and has paper, then print again.</source>
-        <translation>La hoja no se imprimió: la impresora no la aceptó. Revise que esté encendida y tenga papel, y vuelva a imprimir.</translation>
-    </message>
-    <message>
-        <source>The sheet was not written to %1. Choose a folder that can be written to and has room.</source>
-        <translation>La hoja no se guardó en %1. Elija una carpeta en la que se pueda escribir y que tenga espacio.</translation>
-    </message>
-</context>
-<context>
-    <name>Sheet</name>
-    <message>
-        <source>Week %1, %2</source>
-        <translation>Semana %1, %2</translation>
-    </message>
-    <message>
-        <source>%1 job</source>
-        <translation>%1 trabajo</translation>
-    </message>
-    <message>
-        <source>%1 jobs</source>
-        <translation>%1 trabajos</translation>
-    </message>
-    <message>
-        <source>%1 block</source>
-        <translation>%1 cuadro</translation>
-    </message>
-    <message>
-        <source>%1 blocks</source>
-        <translation>%1 cuadros</translation>
-    </message>
-    <message>
-        <source>Job</source>
-        <translation>Trabajo</translation>
-    </message>
-    <message>
-        <source>Rows done</source>
-        <translation>Hileras hechas</translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Inicio</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Fin</translation>
-    </message>
-    <message>
-        <source>Workers</source>
-        <translation>Trabajadores</translation>
-    </message>
-    <message>
-        <source>Hours</source>
-        <translation>Horas</translation>
-    </message>
-    <message>
-        <source>made %1</source>
-        <translation>hecha el %1</translation>
-    </message>
-    <message>
-        <source>No work is open this week.</source>
-        <translation>No hay trabajo abierto esta semana.</translation>
-    </message>
-    <message>
-        <source>The calendar shows which weeks have work; print one of those.</source>
-        <translation>El calendario muestra qué semanas tienen trabajo; imprima una de ellas.</translation>
-    </message>
-    <message>
-        <source>Crew leader</source>
-        <translation>Mayordomo</translation>
-    </message>
-    <message>
-        <source>page %1 of %2</source>
-        <translation>página %1 de %2</translation>
-    </message>
-    <message>
-        <source>Black with a tick: done. Lower half black: partly done. A dash: not in this job.</source>
-        <translation>Negro con palomita: hecha. Medio negro: a medias. Raya: no entra en este trabajo.</translation>
-    </message>
-    <message>
-        <source>pollinizer</source>
-        <translation>polinizador</translation>
-    </message>
-    <message>
-        <source>replants</source>
-        <translation>replantes</translation>
-    </message>
-    <message>
-        <source>late, was to be done by %1</source>
-        <translation>atrasado, era para el %1</translation>
-    </message>
-    <message>
-        <source>to %1</source>
-        <translation>hasta el %1</translation>
-    </message>
-    <message>
-        <source>%1 tree</source>
-        <translation>%1 árbol</translation>
-    </message>
-    <message>
-        <source>%1 trees</source>
-        <translation>%1 árboles</translation>
-    </message>
-    <message>
-        <source>it rains or the trees are wet</source>
-        <translation>llueve o los árboles están mojados</translation>
-    </message>
-    <message>
-        <source>there is frost</source>
-        <translation>hay helada</translation>
-    </message>
-    <message>
-        <source>it is very hot</source>
-        <translation>hace mucho calor</translation>
-    </message>
-    <message>
-        <source>the wind is strong</source>
-        <translation>sopla viento fuerte</translation>
-    </message>
-    <message>
-        <source>Done when</source>
-        <translation>Listo cuando</translation>
-    </message>
-    <message>
-        <source>Take</source>
-        <translation>Lleve</translation>
-    </message>
-    <message>
-        <source>Stop if</source>
-        <translation>Pare si</translation>
-    </message>
-    <message>
-        <source>Care</source>
-        <translation>Cuidado</translation>
-    </message>
-    <message>
-        <source>Last day</source>
-        <translation>Último día</translation>
-    </message>
-    <message>
-        <source>Job %1 in %2, continued</source>
-        <translation>Trabajo %1 en %2, continuación</translation>
-    </message>
-    <message>
-        <source>%1, continued</source>
-        <translation>%1, continuación</translation>
-    </message>
-    <message>
-        <source>As job %1.</source>
-        <translation>Como el trabajo %1.</translation>
-    </message>
-    <message>
-        <source>Water, rest, shade. Eye protection near wires and with every cut.</source>
-        <translation>Agua, descanso, sombra. Lentes de seguridad cerca del alambre y en cada corte.</translation>
-    </message>
-    <message>
-        <source>Ladders and platforms by local rules. Labels, local rules and your supervisor come first.</source>
-        <translation>Escaleras y plataformas según las reglas locales. Primero la etiqueta, la ley local y su supervisor.</translation>
-    </message>
-    <message>
-        <source>Stop and tell the crew leader if anything is not safe.</source>
-        <translation>Pare y avise al mayordomo si algo no es seguro.</translation>
-    </message>
-    <message>
-        <source>%1 row</source>
-        <translation>%1 hilera</translation>
-    </message>
-    <message>
-        <source>%1 rows</source>
-        <translation>%1 hileras</translation>
-    </message>
-    <message>
-        <source>To do</source>
-        <translation>Por hacer</translation>
-    </message>
-</context>
-<context>
-    <name>State</name>
-    <message>
-        <source>waiting</source>
-        <translation>en espera</translation>
-    </message>
-    <message>
-        <source>open</source>
-        <translation>abierto</translation>
-    </message>
-    <message>
-        <source>closing</source>
-        <translation>por cerrar</translation>
-    </message>
-    <message>
-        <source>late</source>
-        <translation>atrasado</translation>
-    </message>
-    <message>
-        <source>lapsed</source>
-        <translation>vencido</translation>
-    </message>
-    <message>
-        <source>done</source>
-        <translation>hecho</translation>
-    </message>
-    <message>
-        <source>set aside</source>
-        <translation>apartado</translation>
-    </message>
-</context>
-<context>
-    <name>Vigour</name>
-    <message>
-        <source>weak</source>
-        <translation>débil</translation>
-    </message>
-    <message>
-        <source>moderate</source>
-        <translation>moderado</translation>
-    </message>
-    <message>
-        <source>strong</source>
-        <translation>fuerte</translation>
-    </message>
-</context>
+    <context>
+        <name>BlockForm</name>
+        <message>
+            <source>&amp;Save block</source>
+            <translation>&amp;Guardar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>As it is called in the field</source>
+            <translation>Como se le llama en el campo</translation>
+        </message>
+        <message>
+            <source>&amp;Rows</source>
+            <translation>&amp;Hileras</translation>
+        </message>
+        <message>
+            <source>As you number them: 1-24, or 1-12, 15</source>
+            <translation>Según las numere usted: 1-24, o 1-12, 15</translation>
+        </message>
+        <message>
+            <source>Between r&amp;ows</source>
+            <translation>&amp;Entre hileras</translation>
+        </message>
+        <message>
+            <source>&amp;Length of a row</source>
+            <translation>&amp;Largo de la hilera</translation>
+        </message>
+        <message>
+            <source>May stay empty where you count the trees</source>
+            <translation>Puede quedar vacío si usted cuenta los árboles</translation>
+        </message>
+        <message>
+            <source>Ele&amp;vation</source>
+            <translation>Al&amp;titud</translation>
+        </message>
+        <message>
+            <source>No&amp;tes</source>
+            <translation>N&amp;otas</translation>
+        </message>
+        <message>
+            <source>&amp;Close without saving</source>
+            <translation>&amp;Cerrar sin guardar</translation>
+        </message>
+        <message>
+            <source>A new block</source>
+            <translation>Un cuadro nuevo</translation>
+        </message>
+        <message>
+            <source>Edit %1</source>
+            <translation>Editar %1</translation>
+        </message>
+        <message>
+            <source>Such as 3.6 m</source>
+            <translation>Por ejemplo, 3.6 m</translation>
+        </message>
+        <message>
+            <source>Such as 11 ft</source>
+            <translation>Por ejemplo, 11 ft</translation>
+        </message>
+        <message>
+            <source>The orchard's, %1, where empty</source>
+            <translation>La del huerto, %1, si queda vacío</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlockList</name>
+        <message>
+            <source>Blocks</source>
+            <translation>Cuadros</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlockRowsModel</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlockWords</name>
+        <message>
+            <source>%1 a hectare</source>
+            <translation>%1 por hectárea</translation>
+        </message>
+        <message>
+            <source>%1 an acre</source>
+            <translation>%1 por acre</translation>
+        </message>
+        <message>
+            <source>%1 trees a hectare</source>
+            <translation>%1 árboles por hectárea</translation>
+        </message>
+        <message>
+            <source>%1 trees an acre</source>
+            <translation>%1 árboles por acre</translation>
+        </message>
+        <message>
+            <source>%1 on %2</source>
+            <translation>%1 sobre %2</translation>
+        </message>
+        <message>
+            <source>planting in %1</source>
+            <translation>se planta en %1</translation>
+        </message>
+        <message>
+            <source>planned for %1</source>
+            <translation>previsto para %1</translation>
+        </message>
+        <message>
+            <source>planted %1</source>
+            <translation>plantado en %1</translation>
+        </message>
+        <message>
+            <source>nothing planted yet</source>
+            <translation>aún sin plantar</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 %3, %4 %5</source>
+            <translation>%1: %2 %3, %4 %5</translation>
+        </message>
+        <message>
+            <source>%1: your word</source>
+            <translation>%1: según usted</translation>
+        </message>
+        <message>
+            <source>%1: your word, %2</source>
+            <translation>%1: según usted, %2</translation>
+        </message>
+        <message>
+            <source>main planting</source>
+            <translation>plantación principal</translation>
+        </message>
+        <message>
+            <source>pollinizer</source>
+            <translation>polinizador</translation>
+        </message>
+        <message>
+            <source>replants</source>
+            <translation>replantes</translation>
+        </message>
+        <message>
+            <source>opens %1</source>
+            <translation>abre el %1</translation>
+        </message>
+        <message>
+            <source>open to %1</source>
+            <translation>abierto hasta el %1</translation>
+        </message>
+        <message>
+            <source>closes %1</source>
+            <translation>cierra el %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>Blocks</name>
+        <message>
+            <source>%1 row</source>
+            <translation>%1 hilera</translation>
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation>%1 hileras</translation>
+        </message>
+        <message>
+            <source>%1 day late</source>
+            <translation>%1 día de retraso</translation>
+        </message>
+        <message>
+            <source>%1 days late</source>
+            <translation>%1 días de retraso</translation>
+        </message>
+        <message>
+            <source>%1 block</source>
+            <translation>%1 cuadro</translation>
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation>%1 cuadros</translation>
+        </message>
+        <message>
+            <source>%1 crew</source>
+            <translation>%1 cuadrilla</translation>
+        </message>
+        <message>
+            <source>%1 crews</source>
+            <translation>%1 cuadrillas</translation>
+        </message>
+        <message>
+            <source>%1 tree</source>
+            <translation>%1 árbol</translation>
+        </message>
+        <message>
+            <source>%1 trees</source>
+            <translation>%1 árboles</translation>
+        </message>
+        <message>
+            <source>, %1 replant</source>
+            <translation>, %1 replante</translation>
+        </message>
+        <message>
+            <source>, %1 replants</source>
+            <translation>, %1 replantes</translation>
+        </message>
+    </context>
+    <context>
+        <name>BlocksPage</name>
+        <message>
+            <source>&amp;Edit block</source>
+            <translation>&amp;Editar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Delete block</source>
+            <translation>E&amp;liminar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Add a block</source>
+            <translation>&amp;Agregar un cuadro</translation>
+        </message>
+        <message>
+            <source>No blocks yet.</source>
+            <translation>Aún no hay cuadros.</translation>
+        </message>
+        <message>
+            <source>A block is a piece of ground with rows.</source>
+            <translation>Un cuadro es un terreno con hileras.</translation>
+        </message>
+        <message>
+            <source>Blocks</source>
+            <translation>Cuadros</translation>
+        </message>
+        <message>
+            <source>Delete %1 with its plantings and what was seen in them? Undo brings it back.</source>
+            <translation>¿Eliminar %1 con sus plantaciones y lo que se observó en ellas? Deshacer lo recupera.</translation>
+        </message>
+        <message>
+            <source>&amp;Delete %1</source>
+            <translation>E&amp;liminar %1</translation>
+        </message>
+        <message>
+            <source>Delete %1? Undo brings it back.</source>
+            <translation>¿Eliminar %1? Deshacer lo recupera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Calendar</name>
+        <message>
+            <source>%1 block</source>
+            <translation>%1 cuadro</translation>
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation>%1 cuadros</translation>
+        </message>
+        <message>
+            <source>%1, seen</source>
+            <translation>%1, observada</translation>
+        </message>
+        <message>
+            <source>%1 late</source>
+            <translation>%1 con retraso</translation>
+        </message>
+        <message>
+            <source>%1 closes within days</source>
+            <translation>%1 cierra en pocos días</translation>
+        </message>
+        <message>
+            <source>%1 close within days</source>
+            <translation>%1 cierran en pocos días</translation>
+        </message>
+        <message>
+            <source>week %1</source>
+            <translation>semana %1</translation>
+        </message>
+        <message>
+            <source>Print week %1, which holds %2</source>
+            <translation>Imprimir la semana %1, que contiene %2</translation>
+        </message>
+        <message>
+            <source>Undo: %1</source>
+            <translation>Deshacer: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>CalendarPage</name>
+        <message>
+            <source>&amp;Undo</source>
+            <translation>&amp;Deshacer</translation>
+        </message>
+        <message>
+            <source>Nothing to undo yet.</source>
+            <translation>Aún no hay nada que deshacer.</translation>
+        </message>
+        <message>
+            <source>&amp;Show: all work</source>
+            <translation>Mos&amp;trar: todos los trabajos</translation>
+        </message>
+        <message>
+            <source>&amp;Show: some work</source>
+            <translation>Mos&amp;trar: algunos trabajos</translation>
+        </message>
+        <message>
+            <source>&amp;Show: %1</source>
+            <translation>Mos&amp;trar: %1</translation>
+        </message>
+        <message>
+            <source>Earlier</source>
+            <translation>Antes</translation>
+        </message>
+        <message>
+            <source>Earlier (Page Up)</source>
+            <translation>Antes (Re Pág)</translation>
+        </message>
+        <message>
+            <source>&amp;Today</source>
+            <translation>&amp;Hoy</translation>
+        </message>
+        <message>
+            <source>Go to today (Home)</source>
+            <translation>Ir a hoy (Inicio)</translation>
+        </message>
+        <message>
+            <source>Later</source>
+            <translation>Después</translation>
+        </message>
+        <message>
+            <source>Later (Page Down)</source>
+            <translation>Después (Av Pág)</translation>
+        </message>
+        <message>
+            <source>&amp;Month</source>
+            <translation>&amp;Mes</translation>
+        </message>
+        <message>
+            <source>Wee&amp;k</source>
+            <translation>&amp;Semana</translation>
+        </message>
+        <message>
+            <source>&amp;Print the week</source>
+            <translation>&amp;Imprimir la semana</translation>
+        </message>
+        <message>
+            <source>The calendar fills once a block is planted.</source>
+            <translation>El calendario se llena en cuanto haya un cuadro plantado.</translation>
+        </message>
+        <message>
+            <source>Add a block and say what grows in it; its work then stands here with dates.</source>
+            <translation>Agregue un cuadro e indique qué crece en él; sus trabajos aparecerán aquí con fechas.</translation>
+        </message>
+        <message>
+            <source>&amp;Add a block</source>
+            <translation>&amp;Agregar un cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;All work</source>
+            <translation>&amp;Todos los trabajos</translation>
+        </message>
+    </context>
+    <context>
+        <name>CellLegend</name>
+        <message>
+            <source>chosen</source>
+            <translation>elegido</translation>
+        </message>
+        <message>
+            <source>to do</source>
+            <translation>por hacer</translation>
+        </message>
+        <message>
+            <source>partly</source>
+            <translation>en parte</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>hecho</translation>
+        </message>
+    </context>
+    <context>
+        <name>Checklist</name>
+        <message>
+            <source>&amp;Add work</source>
+            <translation>&amp;Agregar trabajo</translation>
+        </message>
+        <message>
+            <source>No window is open on this day. Choose another day, or add work of your own.</source>
+            <translation>No hay ningún plazo abierto este día. Elija otro día o agregue un trabajo propio.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Console</name>
+        <message>
+            <source>"%1" is no day of the calendar, written like 2027-04-06</source>
+            <translation>"%1" no es un día del calendario, escrito como 2027-04-06</translation>
+        </message>
+        <message>
+            <source>"%1" is not rows, each named once, written like 1-4,7</source>
+            <translation>"%1" no son hileras, cada una nombrada una sola vez, escritas como 1-4,7</translation>
+        </message>
+        <message>
+            <source>"%1" is no ISO week, written like 2027-W14</source>
+            <translation>"%1" no es una semana ISO, escrita como 2027-W14</translation>
+        </message>
+        <message>
+            <source>"%1" is no state; it is waiting, open, closing, late, lapsed, done or set-aside</source>
+            <translation>"%1" no es un estado; puede ser waiting, open, closing, late, lapsed, done o set-aside</translation>
+        </message>
+        <message>
+            <source>"%1" is no language spoken here; it is en or es</source>
+            <translation>"%1" no es un idioma que se hable aquí; puede ser en o es</translation>
+        </message>
+        <message>
+            <source>Standard output did not take the whole result; free some space or send it elsewhere.</source>
+            <translation>La salida estándar no recibió el resultado completo; libere espacio o envíelo a otro lugar.</translation>
+        </message>
+        <message>
+            <source>"%1" holds %2: blocks %3, plantings %4, tasks %5, ticks %6.</source>
+            <translation>"%1" contiene %2: cuadros %3, plantaciones %4, trabajos %5, marcas %6.</translation>
+        </message>
+        <message>
+            <source>"%1" is a whole copy of "%2".</source>
+            <translation>"%1" es una copia completa de "%2".</translation>
+        </message>
+        <message>
+            <source>Undone: %1</source>
+            <translation>Deshecho: %1</translation>
+        </message>
+        <message>
+            <source>Done again: %1</source>
+            <translation>Rehecho: %1</translation>
+        </message>
+        <message>
+            <source>"%1" holds the programme "%2" with %3 operations; nothing is to be mended.</source>
+            <translation>"%1" contiene el programa "%2" con %3 operaciones; no hay nada que corregir.</translation>
+        </message>
+        <message>
+            <source>"%1" holds the sheet of week %2: jobs %3, pages %4.</source>
+            <translation>"%1" contiene la hoja de la semana %2: trabajos %3, páginas %4.</translation>
+        </message>
+        <message>
+            <source>Winters at %1 are too warm for the published heat sums; enter the stages you see, which move the later ones.</source>
+            <translation>Los inviernos en %1 son demasiado cálidos para las sumas de calor publicadas; registre las etapas que observe, que desplazan las posteriores.</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; `topwire-cli stages` lists those dated.</source>
+            <translation>No existe la etapa "%1"; `topwire-cli stages` muestra las que tienen fecha.</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; the nearest is "%2".</source>
+            <translation>No existe la etapa "%1"; la más parecida es "%2".</translation>
+        </message>
+        <message>
+            <source>There is no block "%1"; there are: %2.</source>
+            <translation>No existe el cuadro "%1"; existen: %2.</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3 to %4.</source>
+            <translation>%1, %2: del %3 al %4.</translation>
+        </message>
+        <message>
+            <source>It stands so already; nothing was changed.</source>
+            <translation>Ya está así; no se cambió nada.</translation>
+        </message>
+        <message>
+            <source>There is no planting "%1"; `topwire-cli blocks` lists them.</source>
+            <translation>No existe la plantación "%1"; `topwire-cli blocks` las muestra.</translation>
+        </message>
+        <message>
+            <source>There is no planting "%1"; the nearest is "%2".</source>
+            <translation>No existe la plantación "%1"; la más parecida es "%2".</translation>
+        </message>
+        <message>
+            <source>%1 is still to come on %2; give the day it was done or seen.</source>
+            <translation>%1 aún está por venir el %2; indique el día en que se hizo o se observó.</translation>
+        </message>
+        <message>
+            <source>The file "%1" cannot be read; look at its name and who may read it.</source>
+            <translation>No se puede leer el archivo "%1"; revise su nombre y quién tiene permiso de leerlo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Deed</name>
+        <message>
+            <source>What this step would change has been changed since, so it was left as it is. Look at it as it stands now and decide again.</source>
+            <translation>Lo que este paso cambiaría se modificó después, así que se dejó como está. Revíselo tal como está ahora y decida de nuevo.</translation>
+        </message>
+        <message>
+            <source>Planting %1 has ticks on record, so it can't be taken out. Set its open tasks aside instead.</source>
+            <translation>La plantación %1 tiene marcas registradas, así que no se puede quitar. Mejor deje de lado sus trabajos abiertos.</translation>
+        </message>
+        <message>
+            <source>A tick of %1 is a record and stays; take it back with a new one.</source>
+            <translation>Una marca de %1 es un registro y permanece; desmárquela con una nueva.</translation>
+        </message>
+        <message>
+            <source>A change on record can't be read, so undo does not reach past it.</source>
+            <translation>No se puede leer un cambio registrado, así que deshacer no llega más atrás.</translation>
+        </message>
+        <message>
+            <source>This text is not in UTF-8, so its letters can't be read.</source>
+            <translation>Este texto no está en UTF-8, así que no se pueden leer sus letras.</translation>
+        </message>
+        <message>
+            <source>This text is too long; keep it under %1 letters.</source>
+            <translation>Este texto es demasiado largo; use menos de %1 letras.</translation>
+        </message>
+        <message>
+            <source>Keep this on one line, without control characters.</source>
+            <translation>Escriba esto en una sola línea, sin caracteres de control.</translation>
+        </message>
+        <message>
+            <source>A name is missing here; type one.</source>
+            <translation>Aquí falta un nombre; escriba uno.</translation>
+        </message>
+        <message>
+            <source>An elevation lies between -430 m and 5,000 m; check it.</source>
+            <translation>La altitud debe estar entre -430 m y 5,000 m; revísela.</translation>
+        </message>
+        <message>
+            <source>The monthly temperatures are missing; choose a station or type them in.</source>
+            <translation>Faltan las temperaturas mensuales; elija una estación o escríbalas.</translation>
+        </message>
+        <message>
+            <source>A temperature of %1 is not between -60 and 60 degrees Celsius; check it.</source>
+            <translation>La temperatura %1 no está entre -60 y 60 grados Celsius; revísela.</translation>
+        </message>
+        <message>
+            <source>In %1 the minimum (%2) is above the maximum (%3); swap or correct them.</source>
+            <translation>En %1 la mínima (%2) está por encima de la máxima (%3); intercámbielas o corríjalas.</translation>
+        </message>
+        <message>
+            <source>A latitude for apples lies between -66 and 66 degrees; south of the equator is negative.</source>
+            <translation>La latitud para manzanos debe estar entre -66 y 66 grados; al sur del ecuador es negativa.</translation>
+        </message>
+        <message>
+            <source>Work is ticked already, and its seasons would change across the equator; keep the sign of the latitude.</source>
+            <translation>Ya hay trabajos marcados y sus temporadas cambiarían al cruzar el ecuador; conserve el signo de la latitud.</translation>
+        </message>
+        <message>
+            <source>Records can't begin on %1; choose a day between 1900 and 2200.</source>
+            <translation>Los registros no pueden empezar el %1; elija un día entre 1900 y 2200.</translation>
+        </message>
+        <message>
+            <source>Rows stand between 0.5 and 20 m apart (1.7 and 65 ft); check the row spacing.</source>
+            <translation>Entre hileras hay de 0.5 a 20 m (1.7 a 65 ft); revise la distancia entre hileras.</translation>
+        </message>
+        <message>
+            <source>A row is between 1 and 3,000 m long (3 and 9,800 ft); check the row length.</source>
+            <translation>Una hilera mide entre 1 y 3,000 m de largo (3 y 9,800 ft); revise el largo de la hilera.</translation>
+        </message>
+        <message>
+            <source>There is a block called %1 already; choose another name.</source>
+            <translation>Ya existe un cuadro llamado %1; elija otro nombre.</translation>
+        </message>
+        <message>
+            <source>Row %1 holds trees of planting %2; keep it, or change the planting first.</source>
+            <translation>La hilera %1 tiene árboles de la plantación %2; consérvela, o cambie primero la plantación.</translation>
+        </message>
+        <message>
+            <source>Rows %1 hold trees of planting %2; keep them, or change the planting first.</source>
+            <translation>Las hileras %1 tienen árboles de la plantación %2; consérvelas, o cambie primero la plantación.</translation>
+        </message>
+        <message>
+            <source>A block needs at least one row; type them like 1-12, 15.</source>
+            <translation>Un cuadro necesita al menos una hilera; escríbalas como 1-12, 15.</translation>
+        </message>
+        <message>
+            <source>That block is no longer in the orchard.</source>
+            <translation>Ese cuadro ya no está en el huerto.</translation>
+        </message>
+        <message>
+            <source>%1 has ticks on record and stays, so that they keep their place. Set its open tasks aside instead.</source>
+            <translation>%1 tiene marcas registradas y permanece, para que conserven su lugar. Mejor deje de lado sus trabajos abiertos.</translation>
+        </message>
+        <message>
+            <source>Planting %1 is a replant in these rows; delete it first.</source>
+            <translation>La plantación %1 es un replante en estas hileras; elimínela primero.</translation>
+        </message>
+        <message>
+            <source>Orchard settings changed</source>
+            <translation>Ajustes del huerto cambiados</translation>
+        </message>
+        <message>
+            <source>Block %1 added</source>
+            <translation>Cuadro %1 agregado</translation>
+        </message>
+        <message>
+            <source>Block %1 changed</source>
+            <translation>Cuadro %1 cambiado</translation>
+        </message>
+        <message>
+            <source>Block %1 deleted</source>
+            <translation>Cuadro %1 eliminado</translation>
+        </message>
+        <message>
+            <source>That planting is no longer in the orchard.</source>
+            <translation>Esa plantación ya no está en el huerto.</translation>
+        </message>
+        <message>
+            <source>Planting %1 deleted</source>
+            <translation>Plantación %1 eliminada</translation>
+        </message>
+        <message>
+            <source>Nothing is chosen here; choose a name.</source>
+            <translation>Aquí no se ha elegido nada; elija un nombre.</translation>
+        </message>
+        <message>
+            <source>%1 is not in the table; choose a name from the list.</source>
+            <translation>%1 no está en la tabla; elija un nombre de la lista.</translation>
+        </message>
+        <message>
+            <source>%1 is not in the table. Is it %2?</source>
+            <translation>%1 no está en la tabla. ¿Será %2?</translation>
+        </message>
+        <message>
+            <source>A short code is missing, such as creek-1-gala.</source>
+            <translation>Falta un código corto, como creek-1-gala.</translation>
+        </message>
+        <message>
+            <source>A code has lower-case letters a to z, digits and hyphens only.</source>
+            <translation>Un código lleva solo minúsculas de la a a la z, dígitos y guiones.</translation>
+        </message>
+        <message>
+            <source>The code %1 is taken; choose another.</source>
+            <translation>El código %1 ya está en uso; elija otro.</translation>
+        </message>
+        <message>
+            <source>Planted on %1 can't be right; choose a day from 1900 to %2.</source>
+            <translation>No es posible que se haya plantado el %1; elija un día desde 1900 hasta %2.</translation>
+        </message>
+        <message>
+            <source>Row %1 belongs to planting %2 already; choose other rows, or enter this as a replant.</source>
+            <translation>La hilera %1 ya pertenece a la plantación %2; elija otras hileras, o registre esta como replante.</translation>
+        </message>
+        <message>
+            <source>Rows %1 belong to planting %2 already; choose other rows, or enter this as a replant.</source>
+            <translation>Las hileras %1 ya pertenecen a la plantación %2; elija otras hileras, o registre esta como replante.</translation>
+        </message>
+        <message>
+            <source>Row %1 holds no older planting, which a replant fills up; rows that do: %2.</source>
+            <translation>La hilera %1 no tiene una plantación anterior que el replante complete; hileras que sí la tienen: %2.</translation>
+        </message>
+        <message>
+            <source>Rows %1 hold no older planting, which a replant fills up; rows that do: %2.</source>
+            <translation>Las hileras %1 no tienen una plantación anterior que el replante complete; hileras que sí la tienen: %2.</translation>
+        </message>
+        <message>
+            <source>Its block is no longer in the orchard.</source>
+            <translation>Su cuadro ya no está en el huerto.</translation>
+        </message>
+        <message>
+            <source>A planting needs at least one row; type them like 1-12, 15.</source>
+            <translation>Una plantación necesita al menos una hilera; escríbalas como 1-12, 15.</translation>
+        </message>
+        <message>
+            <source>Row %1 is not in this block. It has rows %2.</source>
+            <translation>La hilera %1 no está en este cuadro. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>Rows %1 are not in this block. It has rows %2.</source>
+            <translation>Las hileras %1 no están en este cuadro. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>A count of trees lies between 1 and %1; check it.</source>
+            <translation>El número de árboles debe estar entre 1 y %1; revíselo.</translation>
+        </message>
+        <message>
+            <source>Trees stand between 0.1 and 20 m apart (0.3 and 65 ft); check the tree spacing.</source>
+            <translation>Entre árboles hay de 0.1 a 20 m (0.3 a 65 ft); revise la distancia entre árboles.</translation>
+        </message>
+        <message>
+            <source>Its trees can't be counted; give the trees in a row, or the row length of the block.</source>
+            <translation>No se pueden contar sus árboles; indique los árboles por hilera, o el largo de hilera del cuadro.</translation>
+        </message>
+        <message>
+            <source>A row is shorter than the tree spacing, which leaves no tree; check both.</source>
+            <translation>Una hilera es más corta que la distancia entre árboles, así que no cabe ningún árbol; revise ambas medidas.</translation>
+        </message>
+        <message>
+            <source>Row %1 has ticks of this planting; keep it.</source>
+            <translation>La hilera %1 tiene marcas de esta plantación; consérvela.</translation>
+        </message>
+        <message>
+            <source>Rows %1 have ticks of this planting; keep them.</source>
+            <translation>Las hileras %1 tienen marcas de esta plantación; consérvelas.</translation>
+        </message>
+        <message>
+            <source>Planting %1 is a replant in rows %2; keep those here.</source>
+            <translation>La plantación %1 es un replante en las hileras %2; consérvelas aquí.</translation>
+        </message>
+        <message>
+            <source>%1 has ticks on record and can't move to another block.</source>
+            <translation>%1 tiene marcas registradas y no se puede mover a otro cuadro.</translation>
+        </message>
+        <message>
+            <source>There is a crew called %1 already; choose another name.</source>
+            <translation>Ya existe una cuadrilla llamada %1; elija otro nombre.</translation>
+        </message>
+        <message>
+            <source>A crew has between 1 and 200 workers.</source>
+            <translation>Una cuadrilla tiene entre 1 y 200 trabajadores.</translation>
+        </message>
+        <message>
+            <source>A working day has between half an hour and 24 hours.</source>
+            <translation>Una jornada tiene entre media hora y 24 horas.</translation>
+        </message>
+        <message>
+            <source>Planting %1 added</source>
+            <translation>Plantación %1 agregada</translation>
+        </message>
+        <message>
+            <source>Planting %1 changed</source>
+            <translation>Plantación %1 cambiada</translation>
+        </message>
+        <message>
+            <source>Crew %1 added</source>
+            <translation>Cuadrilla %1 agregada</translation>
+        </message>
+        <message>
+            <source>%1 is not seen on %2; it falls between %3 and %4. Check the day.</source>
+            <translation>%1 no se observa el %2; ocurre entre el %3 y el %4. Revise el día.</translation>
+        </message>
+        <message>
+            <source>%1 comes before %3, which was seen here on %4, so it can't be seen on %2; correct one of the two.</source>
+            <translation>%1 va antes de %3, que se observó aquí el %4, así que no se puede observar el %2; corrija una de las dos.</translation>
+        </message>
+        <message>
+            <source>%1 comes after %3, which was seen here on %4, so it can't be seen on %2; correct one of the two.</source>
+            <translation>%1 va después de %3, que se observó aquí el %4, así que no se puede observar el %2; corrija una de las dos.</translation>
+        </message>
+        <message>
+            <source>The window ends on %1, before it opens on %2; swap them.</source>
+            <translation>El plazo termina el %1, antes de abrir el %2; intercámbielos.</translation>
+        </message>
+        <message>
+            <source>A window lasts a year at most; shorten it.</source>
+            <translation>Un plazo dura un año como máximo; acórtelo.</translation>
+        </message>
+        <message>
+            <source>BBCH %1 is not a stage that is followed here; choose one from the list.</source>
+            <translation>BBCH %1 no es una etapa que se siga aquí; elija una de la lista.</translation>
+        </message>
+        <message>
+            <source>These trees were planted on %1, after %2; check the day.</source>
+            <translation>Estos árboles se plantaron el %1, después del %2; revise el día.</translation>
+        </message>
+        <message>
+            <source>Seen in %2: %1</source>
+            <translation>Visto en %2: %1</translation>
+        </message>
+        <message>
+            <source>Say why it is set aside, for whoever looks next.</source>
+            <translation>Indique por qué se deja de lado, para quien lo consulte después.</translation>
+        </message>
+        <message>
+            <source>%1 set aside in %2</source>
+            <translation>Se dejó de lado %1 en %2</translation>
+        </message>
+        <message>
+            <source>%1 lies more than a year from where the task stands, %2; check the day.</source>
+            <translation>El %1 queda a más de un año de donde está el trabajo, el %2; revise el día.</translation>
+        </message>
+        <message>
+            <source>%1 moved in %2</source>
+            <translation>Se movió %1 en %2</translation>
+        </message>
+        <message>
+            <source>This task stands as planned; nothing to restore.</source>
+            <translation>Este trabajo está como se planeó; no hay nada que restaurar.</translation>
+        </message>
+        <message>
+            <source>This work has ticks on record and stays; set it aside instead.</source>
+            <translation>Este trabajo tiene marcas registradas y permanece; mejor déjelo de lado.</translation>
+        </message>
+        <message>
+            <source>%1 restored in %2</source>
+            <translation>Se restauró %1 en %2</translation>
+        </message>
+        <message>
+            <source>%1 deleted in %2</source>
+            <translation>Se eliminó %1 en %2</translation>
+        </message>
+        <message>
+            <source>Work on %1 can't be right; check the day.</source>
+            <translation>No es posible un trabajo el %1; revise el día.</translation>
+        </message>
+        <message>
+            <source>Time per tree lies between 0 seconds and ten hours.</source>
+            <translation>El tiempo por árbol debe estar entre 0 segundos y diez horas.</translation>
+        </message>
+        <message>
+            <source>%1 added in %2</source>
+            <translation>Se agregó %1 en %2</translation>
+        </message>
+        <message>
+            <source>%1 row ticked in %2: %3</source>
+            <translation>%1 hilera marcada en %2: %3</translation>
+        </message>
+        <message>
+            <source>%1 rows ticked in %2: %3</source>
+            <translation>%1 hileras marcadas en %2: %3</translation>
+        </message>
+        <message>
+            <source>%1 row ticked to %4 % in %2: %3</source>
+            <translation>%1 hilera marcada al %4 % en %2: %3</translation>
+        </message>
+        <message>
+            <source>%1 rows ticked to %4 % in %2: %3</source>
+            <translation>%1 hileras marcadas al %4 % en %2: %3</translation>
+        </message>
+        <message>
+            <source>No rows are named; type them like 1-4, 7.</source>
+            <translation>No se indicaron hileras; escríbalas como 1-4, 7.</translation>
+        </message>
+        <message>
+            <source>Row %1 is not in this task. It has rows %2.</source>
+            <translation>La hilera %1 no está en este trabajo. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>Rows %1 are not in this task. It has rows %2.</source>
+            <translation>Las hileras %1 no están en este trabajo. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>%1 lies more than a year from this task's window, %2 to %3; check the day.</source>
+            <translation>El %1 queda a más de un año del plazo de este trabajo, del %2 al %3; revise el día.</translation>
+        </message>
+        <message>
+            <source>How much is done lies between 1 and 100 percent.</source>
+            <translation>El avance debe estar entre 1 y 100 por ciento.</translation>
+        </message>
+        <message>
+            <source>Worker-minutes lie between 0 and %1, a day's work of 200 people round the clock; check them.</source>
+            <translation>Los minutos-trabajador deben estar entre 0 y %1, el trabajo de 200 personas durante un día entero, de día y de noche; revíselos.</translation>
+        </message>
+        <message>
+            <source>Say who did the work, a crew or a person.</source>
+            <translation>Indique quién hizo el trabajo, una cuadrilla o una persona.</translation>
+        </message>
+        <message>
+            <source>There is no such tick on record.</source>
+            <translation>No hay tal marca registrada.</translation>
+        </message>
+        <message>
+            <source>That tick is taken back already.</source>
+            <translation>Esa marca ya se desmarcó.</translation>
+        </message>
+        <message>
+            <source>Tick of rows %1 in %2 taken back</source>
+            <translation>Hileras %1 desmarcadas en %2</translation>
+        </message>
+        <message>
+            <source>Nothing is ticked in rows %1, so there is nothing to take back.</source>
+            <translation>No hay nada marcado en las hileras %1, así que no hay nada que desmarcar.</translation>
+        </message>
+        <message>
+            <source>%1 row unticked in %2: %3</source>
+            <translation>%1 hilera desmarcada en %2: %3</translation>
+        </message>
+        <message>
+            <source>%1 rows unticked in %2: %3</source>
+            <translation>%1 hileras desmarcadas en %2: %3</translation>
+        </message>
+        <message>
+            <source>There is nothing to undo.</source>
+            <translation>No hay nada que deshacer.</translation>
+        </message>
+        <message>
+            <source>There is nothing to redo.</source>
+            <translation>No hay nada que rehacer.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Desktop</name>
+        <message>
+            <source>%1 could not be written. Name another file.</source>
+            <translation>No se pudo escribir %1. Indique otro archivo.</translation>
+        </message>
+        <message>
+            <source>--%1 takes %2, not “%3”.</source>
+            <translation>--%1 admite %2, no “%3”.</translation>
+        </message>
+    </context>
+    <context>
+        <name>File</name>
+        <message>
+            <source>%1 is missing from the program. Install it again.</source>
+            <translation>Falta %1 en el programa. Vuelva a instalarlo.</translation>
+        </message>
+        <message>
+            <source>No backup of %1 could be made in %2. Check that there is room and that you may write there.</source>
+            <translation>No se pudo hacer una copia de respaldo de %1 en %2. Revise que haya espacio y que usted pueda escribir ahí.</translation>
+        </message>
+        <message>
+            <source>The disk is full, so nothing was written to %1. Free some space and do it again.</source>
+            <translation>El disco está lleno, así que no se escribió nada en %1. Libere espacio e inténtelo de nuevo.</translation>
+        </message>
+        <message>
+            <source>Another program is writing to %1, so nothing was written. Do it again in a moment.</source>
+            <translation>Otro programa está escribiendo en %1, así que no se escribió nada. Inténtelo de nuevo en un momento.</translation>
+        </message>
+        <message>
+            <source>%1 or its folder is read-only, so nothing was written. Move the file to a folder of your own.</source>
+            <translation>%1 o su carpeta es de solo lectura, así que no se escribió nada. Mueva el archivo a una carpeta suya.</translation>
+        </message>
+        <message>
+            <source>%1 can't be opened. Check that the folder is there and that you may read and write in it.</source>
+            <translation>No se puede abrir %1. Revise que la carpeta exista y que usted pueda leer y escribir en ella.</translation>
+        </message>
+        <message>
+            <source>%1 is not an orchard file. Choose another file; this one was left as it is.</source>
+            <translation>%1 no es un archivo de huerto. Elija otro archivo; este se dejó como está.</translation>
+        </message>
+        <message>
+            <source>The disk did not take or give the data of %1, so nothing was written. Check the disk, then do it again.</source>
+            <translation>El disco no aceptó o no entregó los datos de %1, así que no se escribió nada. Revise el disco e inténtelo de nuevo.</translation>
+        </message>
+        <message>
+            <source>%1 did not take the change, because it breaks a rule of the file. Nothing was written.</source>
+            <translation>%1 no aceptó el cambio porque rompe una regla del archivo. No se escribió nada.</translation>
+        </message>
+        <message>
+            <source>%1 is damaged and was left as it is. Open the newest copy from its backups folder instead.</source>
+            <translation>%1 está dañado y se dejó como está. Abra en su lugar la copia más reciente de su carpeta de respaldos.</translation>
+        </message>
+        <message>
+            <source>There is a file %1 already. Choose another name.</source>
+            <translation>Ya hay un archivo %1. Elija otro nombre.</translation>
+        </message>
+        <message>
+            <source>The folder for %1 is not there. Make it first, or choose another one.</source>
+            <translation>La carpeta para %1 no existe. Créela primero o elija otra.</translation>
+        </message>
+        <message>
+            <source>In %1, table %2, row %3, the value of %4 can't be read: "%5". Open the newest copy from its backups folder instead.</source>
+            <translation>En %1, tabla %2, fila %3, no se puede leer el valor de %4: "%5". Abra en su lugar la copia más reciente de su carpeta de respaldos.</translation>
+        </message>
+        <message>
+            <source>%1 was changed by another program since it was opened, so nothing was written. Close it and open it again.</source>
+            <translation>Otro programa cambió %1 desde que se abrió, así que no se escribió nada. Ciérrelo y ábralo de nuevo.</translation>
+        </message>
+        <message>
+            <source>There is no file %1. Check its name and folder.</source>
+            <translation>No hay ningún archivo %1. Revise su nombre y su carpeta.</translation>
+        </message>
+        <message>
+            <source>%1 is not a file. Choose an orchard file.</source>
+            <translation>%1 no es un archivo. Elija un archivo de huerto.</translation>
+        </message>
+        <message>
+            <source>You may not read %1. Ask whoever owns it for access.</source>
+            <translation>Usted no tiene permiso para leer %1. Pida acceso a su dueño.</translation>
+        </message>
+        <message>
+            <source>%1 or its folder is read-only. Open it to look at only, or move it to a folder of your own.</source>
+            <translation>%1 o su carpeta es de solo lectura. Ábralo solo para verlo o muévalo a una carpeta suya.</translation>
+        </message>
+        <message>
+            <source>%1 is open in another window or program. You can look at it, not change it.</source>
+            <translation>%1 está abierto en otra ventana o en otro programa. Puede verlo, pero no cambiarlo.</translation>
+        </message>
+        <message>
+            <source>%1 was written by a newer Topwire (file version %2; this one knows up to %3). Install the newer one to open it.</source>
+            <translation>%1 se escribió con un Topwire más nuevo (versión de archivo %2; este conoce hasta la %3). Instale el más nuevo para abrirlo.</translation>
+        </message>
+        <message>
+            <source>%1 comes from an earlier version. Open it once for writing, which brings it up to date.</source>
+            <translation>%1 viene de una versión anterior. Ábralo una vez para escritura y quedará actualizado.</translation>
+        </message>
+        <message>
+            <source>The file was opened to look at only, so nothing was changed.</source>
+            <translation>El archivo se abrió solo para verlo, así que no se cambió nada.</translation>
+        </message>
+        <message>
+            <source>%1 came from an earlier version and was brought up to date. A copy as it was is kept in %2.</source>
+            <translation>%1 venía de una versión anterior y se actualizó. En %2 se guarda una copia de como estaba.</translation>
+        </message>
+        <message>
+            <source>%1 is no longer there. Open another file.</source>
+            <translation>%1 ya no está ahí. Abra otro archivo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Form</name>
+        <message>
+            <source>A length is wanted here, such as 3 ft or 0.9 m.</source>
+            <translation>Aquí va una longitud, como 3 ft o 0.9 m.</translation>
+        </message>
+        <message>
+            <source>%1 is not a length. Write it as 3 ft or 0.9 m.</source>
+            <translation>%1 no es una longitud. Escríbala como 3 ft o 0.9 m.</translation>
+        </message>
+        <message>
+            <source>%1 is not a count. Write a whole number above zero.</source>
+            <translation>%1 no es una cantidad. Escriba un número entero mayor que cero.</translation>
+        </message>
+        <message>
+            <source>%1 is not a number. Write it as 46.5 or -33.4.</source>
+            <translation>%1 no es un número. Escríbalo como 46.5 o -33.4.</translation>
+        </message>
+        <message>
+            <source>%1 is not a temperature. Write it as 4.5.</source>
+            <translation>%1 no es una temperatura. Escríbala como 4.5.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Leaf</name>
+        <message>
+            <source>first leaf</source>
+            <translation>primera hoja</translation>
+        </message>
+        <message>
+            <source>second leaf</source>
+            <translation>segunda hoja</translation>
+        </message>
+        <message>
+            <source>third leaf</source>
+            <translation>tercera hoja</translation>
+        </message>
+        <message>
+            <source>fourth leaf</source>
+            <translation>cuarta hoja</translation>
+        </message>
+        <message>
+            <source>fifth leaf</source>
+            <translation>quinta hoja</translation>
+        </message>
+        <message>
+            <source>sixth leaf</source>
+            <translation>sexta hoja</translation>
+        </message>
+        <message>
+            <source>seventh leaf</source>
+            <translation>séptima hoja</translation>
+        </message>
+        <message>
+            <source>eighth leaf</source>
+            <translation>octava hoja</translation>
+        </message>
+        <message>
+            <source>ninth leaf</source>
+            <translation>novena hoja</translation>
+        </message>
+        <message>
+            <source>tenth leaf</source>
+            <translation>décima hoja</translation>
+        </message>
+        <message>
+            <source>eleventh leaf</source>
+            <translation>undécima hoja</translation>
+        </message>
+        <message>
+            <source>twelfth leaf</source>
+            <translation>duodécima hoja</translation>
+        </message>
+        <message>
+            <source>before planting</source>
+            <translation>antes de plantar</translation>
+        </message>
+        <message>
+            <source>%1st leaf</source>
+            <translation>hoja %1</translation>
+        </message>
+        <message>
+            <source>%1nd leaf</source>
+            <translation>hoja %1</translation>
+        </message>
+        <message>
+            <source>%1rd leaf</source>
+            <translation>hoja %1</translation>
+        </message>
+        <message>
+            <source>%1th leaf</source>
+            <translation>hoja %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>Length</name>
+        <message>
+            <source>%1 m</source>
+            <translation>%1 m</translation>
+        </message>
+        <message>
+            <source>%1 ft</source>
+            <translation>%1 pies</translation>
+        </message>
+    </context>
+    <context>
+        <name>MainWindow</name>
+        <message>
+            <source>The file is open in another window. You can look, not change.</source>
+            <translation>El archivo está abierto en otra ventana. Puede verlo, pero no cambiarlo.</translation>
+        </message>
+        <message>
+            <source>Calendar</source>
+            <translation>Calendario</translation>
+        </message>
+        <message>
+            <source>Blocks</source>
+            <translation>Cuadros</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Configuración</translation>
+        </message>
+        <message>
+            <source>&amp;Undo: %1</source>
+            <translation>&amp;Deshacer: %1</translation>
+        </message>
+        <message>
+            <source>&amp;Undo</source>
+            <translation>&amp;Deshacer</translation>
+        </message>
+        <message>
+            <source>&amp;Redo: %1</source>
+            <translation>&amp;Rehacer: %1</translation>
+        </message>
+        <message>
+            <source>&amp;Redo</source>
+            <translation>&amp;Rehacer</translation>
+        </message>
+        <message>
+            <source>%1 - Topwire</source>
+            <translation>%1 - Topwire</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Today is taken as %1</source>
+            <translation>Se toma como hoy el %1</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>Undone: %1</source>
+            <translation>Deshecho: %1</translation>
+        </message>
+        <message>
+            <source>Done again: %1</source>
+            <translation>Rehecho: %1</translation>
+        </message>
+        <message>
+            <source>Our orchard</source>
+            <translation>Nuestro huerto</translation>
+        </message>
+        <message>
+            <source>%1 You can look at it, not change it.</source>
+            <translation>%1 Puede verlo, pero no cambiarlo.</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it</source>
+            <translation>&amp;Solo verlo</translation>
+        </message>
+        <message>
+            <source>Make a new orchard</source>
+            <translation>Crear un huerto nuevo</translation>
+        </message>
+        <message>
+            <source>New orchard</source>
+            <translation>Huerto nuevo</translation>
+        </message>
+        <message>
+            <source>%1, copy of %2</source>
+            <translation>%1, copia %2</translation>
+        </message>
+        <message>
+            <source>Save a copy</source>
+            <translation>Guardar una copia</translation>
+        </message>
+        <message>
+            <source>A copy stands in %1.</source>
+            <translation>Hay una copia en %1.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1, no longer in %2</source>
+            <translation>%1, ya no está en %2</translation>
+        </message>
+        <message>
+            <source>&amp;File</source>
+            <translation>&amp;Archivo</translation>
+        </message>
+        <message>
+            <source>&amp;New orchard...</source>
+            <translation>&amp;Nuevo huerto...</translation>
+        </message>
+        <message>
+            <source>&amp;Open...</source>
+            <translation>&amp;Abrir...</translation>
+        </message>
+        <message>
+            <source>Open &amp;recent</source>
+            <translation>Abrir &amp;reciente</translation>
+        </message>
+        <message>
+            <source>Save a &amp;copy...</source>
+            <translation>Guardar una &amp;copia...</translation>
+        </message>
+        <message>
+            <source>&amp;Print this week...</source>
+            <translation>&amp;Imprimir esta semana...</translation>
+        </message>
+        <message>
+            <source>&amp;Quit</source>
+            <translation>&amp;Salir</translation>
+        </message>
+        <message>
+            <source>&amp;Edit</source>
+            <translation>&amp;Editar</translation>
+        </message>
+        <message>
+            <source>&amp;Add a block</source>
+            <translation>A&amp;gregar un cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <translation>&amp;Ver</translation>
+        </message>
+        <message>
+            <source>&amp;Calendar</source>
+            <translation>&amp;Calendario</translation>
+        </message>
+        <message>
+            <source>&amp;Blocks</source>
+            <translation>C&amp;uadros</translation>
+        </message>
+        <message>
+            <source>&amp;Settings</source>
+            <translation>Con&amp;figuración</translation>
+        </message>
+        <message>
+            <source>C&amp;olours</source>
+            <translation>Co&amp;lores</translation>
+        </message>
+        <message>
+            <source>As the &amp;desktop is</source>
+            <translation>Como el &amp;escritorio</translation>
+        </message>
+        <message>
+            <source>&amp;Light</source>
+            <translation>&amp;Claro</translation>
+        </message>
+        <message>
+            <source>D&amp;ark</source>
+            <translation>&amp;Oscuro</translation>
+        </message>
+        <message>
+            <source>&amp;Language</source>
+            <translation>&amp;Idioma</translation>
+        </message>
+        <message>
+            <source>As the &amp;system is</source>
+            <translation>Como el &amp;sistema</translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <translation>Ay&amp;uda</translation>
+        </message>
+        <message>
+            <source>&amp;Keys</source>
+            <translation>&amp;Teclas</translation>
+        </message>
+        <message>
+            <source>&amp;About Topwire</source>
+            <translation>&amp;Acerca de Topwire</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Tab, Shift+Tab: from field to field</source>
+            <translation>Tab, Mayús+Tab: de un campo a otro</translation>
+        </message>
+        <message>
+            <source>Alt and an underlined letter: that button</source>
+            <translation>Alt y una letra subrayada: ese botón</translation>
+        </message>
+        <message>
+            <source>Arrows: between days, bars, rows and blocks</source>
+            <translation>Flechas: entre días, barras, hileras y cuadros</translation>
+        </message>
+        <message>
+            <source>Keys</source>
+            <translation>Teclas</translation>
+        </message>
+        <message>
+            <source>Topwire %1
+
+Dated field tasks for high-density apple blocks.
+
+Free software under the MIT licence.
+
+Dates and figures are estimates to plan by. Labels, local rules and licensed advice go before anything said here; walk the block before you act.</source>
+            <translation>Topwire %1
+
+Trabajos de campo con fecha para cuadros de manzano en alta densidad.
+
+Software libre con licencia MIT.
+
+Las fechas y las cifras son estimaciones para planear. Las etiquetas, las normas locales y los consejos de asesores con licencia van antes que lo que se dice aquí; recorra el cuadro antes de actuar.</translation>
+        </message>
+        <message>
+            <source>About Topwire</source>
+            <translation>Acerca de Topwire</translation>
+        </message>
+    </context>
+    <context>
+        <name>MonthView</name>
+        <message>
+            <source>Calendar</source>
+            <translation>Calendario</translation>
+        </message>
+        <message>
+            <source>%1
+more</source>
+            <translation>%1
+más</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: most likely %2, in eight cases of ten from %3 to %4</source>
+            <translation>%1: lo más probable, %2; en ocho de cada diez casos, de %3 a %4</translation>
+        </message>
+    </context>
+    <context>
+        <name>NormalsTable</name>
+        <message>
+            <source>Monthly normals</source>
+            <translation>Normales mensuales</translation>
+        </message>
+        <message>
+            <source>lowest, °C</source>
+            <translation>mínima, °C</translation>
+        </message>
+        <message>
+            <source>lowest, °F</source>
+            <translation>mínima, °F</translation>
+        </message>
+        <message>
+            <source>highest, °C</source>
+            <translation>máxima, °C</translation>
+        </message>
+        <message>
+            <source>highest, °F</source>
+            <translation>máxima, °F</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticeBar</name>
+        <message>
+            <source>Put &amp;away</source>
+            <translation>&amp;Ocultar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Orchard file</name>
+        <message>
+            <source>This planting is both "planted" and "planned"; keep the one that is so.</source>
+            <translation>Esta plantación tiene "planted" y "planned" a la vez; deje el que corresponda.</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; write its BBCH code, such as 53, or its name, such as "green tip".</source>
+            <translation>No hay ninguna etapa "%1"; escriba su código BBCH, como 53, o su nombre, como "green tip".</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; write "%2".</source>
+            <translation>No hay ninguna etapa "%1"; escriba "%2".</translation>
+        </message>
+        <message>
+            <source>The file has no table [orchard]; add one with the orchard's name, latitude, elevation and station.</source>
+            <translation>El archivo no tiene la tabla [orchard]; agregue una con el nombre, la latitud, la altitud y la estación del huerto.</translation>
+        </message>
+        <message>
+            <source>There is no station "%1"; name a shipped one, or give its monthly normals in [orchard.normals].</source>
+            <translation>No hay ninguna estación "%1"; indique una de las incluidas o dé sus normales mensuales en [orchard.normals].</translation>
+        </message>
+        <message>
+            <source>There is no station "%1"; "%2" is the nearest name, or give its monthly normals in [orchard.normals].</source>
+            <translation>No hay ninguna estación "%1"; "%2" es el nombre más parecido, o dé sus normales mensuales en [orchard.normals].</translation>
+        </message>
+        <message>
+            <source>"%1" takes twelve numbers, January first, in degrees Celsius.</source>
+            <translation>"%1" lleva doce números, enero primero, en grados Celsius.</translation>
+        </message>
+        <message>
+            <source>There is no programme "%1"; there is: %2.</source>
+            <translation>No hay ningún programa "%1"; hay: %2.</translation>
+        </message>
+        <message>
+            <source>No planting above has the code "%1"; name one that has its block in this file.</source>
+            <translation>Ninguna plantación de arriba tiene el código "%1"; indique una cuyo cuadro esté en este archivo.</translation>
+        </message>
+        <message>
+            <source>No planting above has the code "%1"; write "%2".</source>
+            <translation>Ninguna plantación de arriba tiene el código "%1"; escriba "%2".</translation>
+        </message>
+        <message>
+            <source>"%1" has the rows "%2" backwards; write the lower one first.</source>
+            <translation>"%1" tiene las hileras "%2" al revés; escriba primero la menor.</translation>
+        </message>
+        <message>
+            <source>"%1" has the rows "%2"; row numbers go from 1 to 9999.</source>
+            <translation>"%1" tiene las hileras "%2"; los números de hilera van de 1 a 9999.</translation>
+        </message>
+        <message>
+            <source>"%1" names rows of "%2" twice; name each row once.</source>
+            <translation>"%1" nombra dos veces hileras de "%2"; nombre cada hilera una sola vez.</translation>
+        </message>
+        <message>
+            <source>"%1" has "%2" where rows belong; write them like "1-12, 15".</source>
+            <translation>"%1" tiene "%2" donde van las hileras; escríbalas como "1-12, 15".</translation>
+        </message>
+        <message>
+            <source>This line is not TOML (%1); mend it and read the file again.</source>
+            <translation>Esta línea no es TOML (%1); corríjala y vuelva a leer el archivo.</translation>
+        </message>
+        <message>
+            <source>This %1 has no "%2"; add a line such as %2 = %3.</source>
+            <translation>Aquí, en %1, falta "%2"; agregue una línea como %2 = %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes text; put what it says in quotes.</source>
+            <translation>"%1" lleva texto; ponga lo que dice entre comillas.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a whole number from %2 to %3.</source>
+            <translation>"%1" lleva un número entero de %2 a %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a number, without quotes.</source>
+            <translation>"%1" lleva un número, sin comillas.</translation>
+        </message>
+        <message>
+            <source>"%1" is "%2", which is no day of the calendar; write one that is, like 2027-04-14.</source>
+            <translation>"%1" es "%2", que no es un día del calendario; escriba uno que lo sea, como 2027-04-14.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a day, written like 2027-04-14.</source>
+            <translation>"%1" lleva un día, escrito como 2027-04-14.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a length, such as "11 ft", "36 in" or "0.9 m".</source>
+            <translation>"%1" lleva una longitud, como "11 ft", "36 in" o "0.9 m".</translation>
+        </message>
+        <message>
+            <source>"%1" is "%2"; it takes one of: %3.</source>
+            <translation>"%1" es "%2"; lleva uno de estos: %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes numbers in square brackets.</source>
+            <translation>"%1" lleva números entre corchetes.</translation>
+        </message>
+        <message>
+            <source>"%1" is a list of tables; head each with [[%1]], in two brackets.</source>
+            <translation>"%1" es una lista de tablas; encabece cada una con [[%1]], con doble corchete.</translation>
+        </message>
+        <message>
+            <source>"%1" is one table; head it with [%1].</source>
+            <translation>"%1" es una sola tabla; encabécela con [%1].</translation>
+        </message>
+        <message>
+            <source>"%2" is no field of this %1; take the line out.</source>
+            <translation>"%2" no es un campo de %1; quite la línea.</translation>
+        </message>
+        <message>
+            <source>"%2" is no field of this %1; write "%3".</source>
+            <translation>"%2" no es un campo de %1; escriba "%3".</translation>
+        </message>
+    </context>
+    <context>
+        <name>PagePreview</name>
+        <message>
+            <source>Preview</source>
+            <translation>Vista previa</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plan</name>
+        <message>
+            <source>%1 in %2, %3: the window would close before it opens; it is held to one day. Look at the stages' dates.</source>
+            <translation>%1 en %2, %3: el plazo cerraría antes de abrir; se limita a un día. Revise las fechas de las etapas.</translation>
+        </message>
+        <message>
+            <source>%1 asks for the programme %2, which is not here. Choose another one for it.</source>
+            <translation>%1 pide el programa %2, que no está aquí. Elija otro.</translation>
+        </message>
+        <message>
+            <source>%1 window moved</source>
+            <translation>%1 plazo cambió de fecha</translation>
+        </message>
+        <message>
+            <source>%1 windows moved</source>
+            <translation>%1 plazos cambiaron de fecha</translation>
+        </message>
+        <message>
+            <source>%1 job appeared</source>
+            <translation>Apareció %1 trabajo</translation>
+        </message>
+        <message>
+            <source>%1 jobs appeared</source>
+            <translation>Aparecieron %1 trabajos</translation>
+        </message>
+        <message>
+            <source>%1 job is no longer asked for</source>
+            <translation>%1 trabajo ya no se pide</translation>
+        </message>
+        <message>
+            <source>%1 jobs are no longer asked for</source>
+            <translation>%1 trabajos ya no se piden</translation>
+        </message>
+        <message>
+            <source>%1 job is no longer asked for but kept for its ticks</source>
+            <translation>%1 trabajo ya no se pide, pero se conserva por sus marcas</translation>
+        </message>
+        <message>
+            <source>%1 jobs are no longer asked for but kept for their ticks</source>
+            <translation>%1 trabajos ya no se piden, pero se conservan por sus marcas</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlantingForm</name>
+        <message>
+            <source>&amp;Save planting</source>
+            <translation>&amp;Guardar plantación</translation>
+        </message>
+        <message>
+            <source>&amp;Close without saving</source>
+            <translation>&amp;Cerrar sin guardar</translation>
+        </message>
+        <message>
+            <source>C&amp;ultivar</source>
+            <translation>&amp;Variedad</translation>
+        </message>
+        <message>
+            <source>Root&amp;stock</source>
+            <translation>Porta&amp;injerto</translation>
+        </message>
+        <message>
+            <source>&amp;Planted on, or planned for</source>
+            <translation>&amp;Plantada el, o prevista para el</translation>
+        </message>
+        <message>
+            <source>&amp;Rows</source>
+            <translation>&amp;Hileras</translation>
+        </message>
+        <message>
+            <source>Between &amp;trees</source>
+            <translation>Entre ár&amp;boles</translation>
+        </message>
+        <message>
+            <source>&amp;Kind</source>
+            <translation>&amp;Tipo</translation>
+        </message>
+        <message>
+            <source>Trees in a ro&amp;w</source>
+            <translation>Á&amp;rboles por hilera</translation>
+        </message>
+        <message>
+            <source>May stay empty: row length over tree spacing</source>
+            <translation>Puede quedar vacío: largo de la hilera entre distancia de los árboles</translation>
+        </message>
+        <message>
+            <source>Trees in &amp;all</source>
+            <translation>Árboles en tota&amp;l</translation>
+        </message>
+        <message>
+            <source>Where you have counted them</source>
+            <translation>Si ya los contó</translation>
+        </message>
+        <message>
+            <source>&amp;Vigour</source>
+            <translation>Vig&amp;or</translation>
+        </message>
+        <message>
+            <source>Why &amp;not as the tables say</source>
+            <translation>Por &amp;qué no como dicen las tablas</translation>
+        </message>
+        <message>
+            <source>Such as shoots over 40 cm two winters running</source>
+            <translation>Por ejemplo, brotes de más de 40 cm dos inviernos seguidos</translation>
+        </message>
+        <message>
+            <source>Pro&amp;gramme</source>
+            <translation>Progra&amp;ma</translation>
+        </message>
+        <message>
+            <source>S&amp;hort name</source>
+            <translation>&amp;Nombre corto</translation>
+        </message>
+        <message>
+            <source>For lists and the command line; made for you where empty</source>
+            <translation>Para listas y la línea de comandos; si queda vacío, se crea solo</translation>
+        </message>
+        <message>
+            <source>as the tables say</source>
+            <translation>como dicen las tablas</translation>
+        </message>
+        <message>
+            <source>A new planting in %1</source>
+            <translation>Una plantación nueva en %1</translation>
+        </message>
+        <message>
+            <source>Edit %1</source>
+            <translation>Editar %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlantingsCard</name>
+        <message>
+            <source>Add a &amp;planting</source>
+            <translation>Agregar una &amp;plantación</translation>
+        </message>
+        <message>
+            <source>Plantings</source>
+            <translation>Plantaciones</translation>
+        </message>
+        <message>
+            <source>Nothing planted yet. A planting is one cultivar on one rootstock, set on one day.</source>
+            <translation>Aún no hay nada plantado. Una plantación es una variedad sobre un portainjerto, plantada en un mismo día.</translation>
+        </message>
+        <message>
+            <source>rows %1</source>
+            <translation>hileras %1</translation>
+        </message>
+        <message>
+            <source>%1 trees</source>
+            <translation>%1 árboles</translation>
+        </message>
+        <message>
+            <source>%1 by %2</source>
+            <translation>%1 por %2</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Editar</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Eliminar</translation>
+        </message>
+        <message>
+            <source>Edit %1</source>
+            <translation>Editar %1</translation>
+        </message>
+        <message>
+            <source>Delete %1</source>
+            <translation>Eliminar %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>Print</name>
+        <message>
+            <source>The sheet was not printed: the printer did not take it. Check that it is switched on and has paper, then print again.</source>
+            <translation>La hoja no se imprimió: la impresora no la aceptó. Revise que esté encendida y tenga papel, y vuelva a imprimir.</translation>
+        </message>
+        <message>
+            <source>The sheet was not written to %1. Choose a folder that can be written to and has room.</source>
+            <translation>La hoja no se guardó en %1. Elija una carpeta en la que se pueda escribir y que tenga espacio.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintWindow</name>
+        <message>
+            <source>Print the week</source>
+            <translation>Imprimir la semana</translation>
+        </message>
+        <message>
+            <source>Preview</source>
+            <translation>Vista previa</translation>
+        </message>
+        <message>
+            <source>A4</source>
+            <translation>A4</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Carta</translation>
+        </message>
+        <message>
+            <source>Pap&amp;er</source>
+            <translation>Pap&amp;el</translation>
+        </message>
+        <message>
+            <source>&amp;Language of the sheet</source>
+            <translation>I&amp;dioma de la hoja</translation>
+        </message>
+        <message>
+            <source>Ea&amp;rlier</source>
+            <translation>&amp;Antes</translation>
+        </message>
+        <message>
+            <source>La&amp;ter</source>
+            <translation>De&amp;spués</translation>
+        </message>
+        <message>
+            <source>&amp;Save as PDF…</source>
+            <translation>&amp;Guardar como PDF…</translation>
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <translation>&amp;Cerrar</translation>
+        </message>
+        <message>
+            <source>Week %1: %2 to %3</source>
+            <translation>Semana %1: del %2 al %3</translation>
+        </message>
+        <message>
+            <source>%1 job, %2 left to do.</source>
+            <translation>%1 trabajo, %2 por hacer.</translation>
+        </message>
+        <message>
+            <source>%1 jobs, %2 left to do.</source>
+            <translation>%1 trabajos, %2 por hacer.</translation>
+        </message>
+        <message>
+            <source>&amp;Print %1 page…</source>
+            <translation>&amp;Imprimir %1 página…</translation>
+        </message>
+        <message>
+            <source>&amp;Print %1 pages…</source>
+            <translation>&amp;Imprimir %1 páginas…</translation>
+        </message>
+        <message>
+            <source>Save as PDF</source>
+            <translation>Guardar como PDF</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <translation>PDF (*.pdf)</translation>
+        </message>
+    </context>
+    <context>
+        <name>Programme</name>
+        <message>
+            <source>In %1, %2 is %3, a code Topwire does not date; use one of: %4.</source>
+            <translation>En %1, %2 es %3, un código al que Topwire no le pone fecha; use uno de estos: %4.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 can only be true; to hang the day on something else, name a stage, a month or another operation.</source>
+            <translation>En %1, %2 solo puede ser true; para que el día dependa de otra cosa, indique una etapa, un mes u otra operación.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on nothing; name a stage, planting = true, a month or the operation it comes after.</source>
+            <translation>En %1, %2 no depende de nada; indique una etapa, planting = true, un mes o la operación a la que sigue.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on both %3 and %4; keep one of them.</source>
+            <translation>En %1, %2 depende a la vez de %3 y de %4; deje uno de los dos.</translation>
+        </message>
+        <message>
+            <source>In %1, the id is the same as in line %2; give each operation an id of its own.</source>
+            <translation>En %1, el id es igual al de la línea %2; dé a cada operación un id propio.</translation>
+        </message>
+        <message>
+            <source>In %1, leaves is missing; only work that opens on the planting day may leave it out, so add a line such as: leaves = "1-3"</source>
+            <translation>En %1, falta leaves; solo puede omitirlo un trabajo que abre el día de la plantación, así que agregue una línea como: leaves = "1-3"</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on the operation itself; name another one, a stage or a month.</source>
+            <translation>En %1, %2 depende de la misma operación; indique otra, una etapa o un mes.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on “%3”, which no operation has as its id; name one that is there.</source>
+            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; indique una que exista.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on “%3”, which no operation has as its id; did you mean “%4”?</source>
+            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; ¿quiso decir “%4”?</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on %3, which is not done on %4; leave them out here or add them there.</source>
+            <translation>En %1, %2 depende de %3, que no se hace en %4; quítelos aquí o agréguelos allá.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on %3, which is first done in leaf %4, after leaf %5 of this one; change the leaves of one of them.</source>
+            <translation>En %1, %2 depende de %3, que se hace por primera vez en la hoja %4, después de la hoja %5 de esta; cambie las hojas de una de las dos.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 comes before %3; move one of the two.</source>
+            <translation>En %1, %2 va antes que %3; mueva uno de los dos.</translation>
+        </message>
+        <message>
+            <source>In %1, the anchors go round in a circle (%2); hang one of these on a stage, a month or the planting day.</source>
+            <translation>En %1, las anclas forman un círculo (%2); haga que una de ellas dependa de una etapa, un mes o el día de plantación.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 holds “%3”, which names no leaves; write 2, "1-3", "-3 to -1" or "4+".</source>
+            <translation>En %1, %2 contiene “%3”, que no indica hojas; escriba 2, "1-3", "-3 to -1" o "4+".</translation>
+        </message>
+        <message>
+            <source>In %1, %2 holds “%3”, which runs backwards; put the lower leaf first.</source>
+            <translation>En %1, %2 contiene “%3”, que va al revés; ponga primero la hoja menor.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 may hold small letters a to z, digits and hyphens only; write it like leader-tie.</source>
+            <translation>En %1, %2 solo puede llevar letras minúsculas de la a a la z, dígitos y guiones; escríbalo como leader-tie.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 names no leaf; write 1, 2, 3 ...</source>
+            <translation>En %1, %2 no indica ninguna hoja; escriba 1, 2, 3 ...</translation>
+        </message>
+        <message>
+            <source>In %1, %2 has %3 lines; the sheet has room for three, so shorten it.</source>
+            <translation>En %1, %2 tiene %3 líneas; en la hoja de trabajo caben tres, así que acórtelo.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not text; put it in quotes.</source>
+            <translation>En %1, %2 no es texto; póngalo entre comillas.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is empty; fill it in or take it out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not a whole number; write it without quotes or a point.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is %3; write a number from %4 to %5.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not a number above zero; write it without quotes, such as 0.5.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not a list of texts; write each in quotes, all of them in square brackets.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 has no words; sheets are printed in English and in Spanish, so write both.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not given by language; write %2.en and %2.es.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 has %3 lines in English and %4 in Spanish; give each line in both.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not a set of fields; write it in braces, such as { name = value }.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is not a list of sets of fields; write each in braces, all of them in square brackets.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is missing; add a line such as: %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 says “%3”; write one of: %4.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 says “%3”; did you mean “%4”?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, there is no field %2; take it out or use one of: %3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, there is no field %2; did you mean %3?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From here on the text is not TOML (%1); correct this line, then read the file again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, %2 is %3, and this Topwire reads format 1; use a newer Topwire or a programme of format 1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1, there is no %2; begin each one with a line that says [[operation]].</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message>
+            <source>Orchard files (*.topwire)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Leave it as it is</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open an orchard</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RecordsCard</name>
+        <message>
+            <source>%1 (%2 %)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, rows %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What happened</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing ticked or seen yet.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RowGrid</name>
+        <message>
+            <source>Rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Click or drag over rows. Arrows move, Space chooses, Shift extends, Ctrl+A takes all that are left.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not in this task</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Row %1, %2</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RowLegend</name>
+        <message>
+            <source>done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>partly</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to do</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing planted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>replants: rows %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pollinizer: rows %1</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RowPicture</name>
+        <message>
+            <source>P</source>
+            <comment>a pollinizer's row</comment>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 rows, %2 of %3 done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: nothing planted</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: %1 % done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: to do</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>: not in this task</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>, pollinizer</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Rows</name>
+        <message>
+            <source>%1 runs backwards. Write the lower row first, as in 1-12.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is out of bounds. Rows are numbered from 1 to 9999.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 names a row twice. Name each row once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>“%1” is not a row or a span of rows. Write 1-12, 15.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>RowsCard</name>
+        <message>
+            <source>Show on the ca&amp;lendar</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Task shown in the rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, pass %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No work is planned here this season.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>· %1 of %2 rows, %3 left</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>SettingsPage</name>
+        <message>
+            <source>&amp;Save settings</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Where the orchard lies, and how it is shown here</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Orchard's &amp;name</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Units</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Latitude, degrees</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Negative south of the equator</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Elevation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weather s&amp;tation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ele&amp;vation of the station</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Records begin on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Work that closed before this day is not asked for</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>metric</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>US customary</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The orchard</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Monthly normals at the station</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>as the desktop is</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>light</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>dark</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>as the system is</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Colours</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lan&amp;guage</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>On this machine</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Normals of your own</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1. Source: %2</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message>
+            <source>Week %1, %2</source>
+            <translation>Semana %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 job</source>
+            <translation>%1 trabajo</translation>
+        </message>
+        <message>
+            <source>%1 jobs</source>
+            <translation>%1 trabajos</translation>
+        </message>
+        <message>
+            <source>%1 block</source>
+            <translation>%1 cuadro</translation>
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation>%1 cuadros</translation>
+        </message>
+        <message>
+            <source>Job</source>
+            <translation>Trabajo</translation>
+        </message>
+        <message>
+            <source>Rows done</source>
+            <translation>Hileras hechas</translation>
+        </message>
+        <message>
+            <source>Start</source>
+            <translation>Inicio</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Fin</translation>
+        </message>
+        <message>
+            <source>Workers</source>
+            <translation>Trabajadores</translation>
+        </message>
+        <message>
+            <source>Hours</source>
+            <translation>Horas</translation>
+        </message>
+        <message>
+            <source>made %1</source>
+            <translation>hecha el %1</translation>
+        </message>
+        <message>
+            <source>No work is open this week.</source>
+            <translation>No hay trabajo abierto esta semana.</translation>
+        </message>
+        <message>
+            <source>The calendar shows which weeks have work; print one of those.</source>
+            <translation>El calendario muestra qué semanas tienen trabajo; imprima una de ellas.</translation>
+        </message>
+        <message>
+            <source>Crew leader</source>
+            <translation>Mayordomo</translation>
+        </message>
+        <message>
+            <source>page %1 of %2</source>
+            <translation>página %1 de %2</translation>
+        </message>
+        <message>
+            <source>Black with a tick: done. Lower half black: partly done. A dash: not in this job.</source>
+            <translation>Negro con palomita: hecha. Medio negro: a medias. Raya: no entra en este trabajo.</translation>
+        </message>
+        <message>
+            <source>pollinizer</source>
+            <translation>polinizador</translation>
+        </message>
+        <message>
+            <source>replants</source>
+            <translation>replantes</translation>
+        </message>
+        <message>
+            <source>late, was to be done by %1</source>
+            <translation>atrasado, era para el %1</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>hasta el %1</translation>
+        </message>
+        <message>
+            <source>%1 tree</source>
+            <translation>%1 árbol</translation>
+        </message>
+        <message>
+            <source>%1 trees</source>
+            <translation>%1 árboles</translation>
+        </message>
+        <message>
+            <source>it rains or the trees are wet</source>
+            <translation>llueve o los árboles están mojados</translation>
+        </message>
+        <message>
+            <source>there is frost</source>
+            <translation>hay helada</translation>
+        </message>
+        <message>
+            <source>it is very hot</source>
+            <translation>hace mucho calor</translation>
+        </message>
+        <message>
+            <source>the wind is strong</source>
+            <translation>sopla viento fuerte</translation>
+        </message>
+        <message>
+            <source>Done when</source>
+            <translation>Listo cuando</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Lleve</translation>
+        </message>
+        <message>
+            <source>Stop if</source>
+            <translation>Pare si</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>Cuidado</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Último día</translation>
+        </message>
+        <message>
+            <source>Job %1 in %2, continued</source>
+            <translation>Trabajo %1 en %2, continuación</translation>
+        </message>
+        <message>
+            <source>%1, continued</source>
+            <translation>%1, continuación</translation>
+        </message>
+        <message>
+            <source>As job %1.</source>
+            <translation>Como el trabajo %1.</translation>
+        </message>
+        <message>
+            <source>Water, rest, shade. Eye protection near wires and with every cut.</source>
+            <translation>Agua, descanso, sombra. Lentes de seguridad cerca del alambre y en cada corte.</translation>
+        </message>
+        <message>
+            <source>Ladders and platforms by local rules. Labels, local rules and your supervisor come first.</source>
+            <translation>Escaleras y plataformas según las reglas locales. Primero la etiqueta, la ley local y su supervisor.</translation>
+        </message>
+        <message>
+            <source>Stop and tell the crew leader if anything is not safe.</source>
+            <translation>Pare y avise al mayordomo si algo no es seguro.</translation>
+        </message>
+        <message>
+            <source>%1 row</source>
+            <translation>%1 hilera</translation>
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation>%1 hileras</translation>
+        </message>
+        <message>
+            <source>To do</source>
+            <translation>Por hacer</translation>
+        </message>
+    </context>
+    <context>
+        <name>StagesCard</name>
+        <message>
+            <source>seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>a set number of days from bloom</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Planting whose stages are shown</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stage seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Day it was seen</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>We saw &amp;it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stages this season</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stages come with a planting.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The winters at this station are warmer than those the heat sums were measured in. Dates you have seen yourself go before these.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>State</name>
+        <message>
+            <source>waiting</source>
+            <translation>en espera</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierto</translation>
+        </message>
+        <message>
+            <source>closing</source>
+            <translation>por cerrar</translation>
+        </message>
+        <message>
+            <source>late</source>
+            <translation>atrasado</translation>
+        </message>
+        <message>
+            <source>lapsed</source>
+            <translation>vencido</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>hecho</translation>
+        </message>
+        <message>
+            <source>set aside</source>
+            <translation>apartado</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tables</name>
+        <message>
+            <source>In %1 %2 the field %3 is not text between quotation marks; write it like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is neither true nor false; write it like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is not a list of twelve numbers, January first; write it like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is none of: %4. Write one of them.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 there is no field %3; take it out or use one of: %4.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is missing; add a line like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is not a number; write it like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 lies outside anything likely; check it and write it like: %4</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The file stops being TOML here (%1); mend this line.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 does not belong in this file; take it out, or name it [[%2]] if it is one of its rows.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The file has no rows; begin each with [[%1]].</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 repeats that of line %4; name it otherwise or take one row out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 lies above the maximum in month %4; check the two lists.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Task</name>
+        <message>
+            <source>There is no task "%1"; a task is written as planting, operation, season and pass, with colons between.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is no task "%1"; the nearest is "%2".</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>closes today</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>closes %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 day late</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 days late</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 of %2 rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 of %2 rows · %3 h left</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 on %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 to %3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>worth doing until %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>cut off after %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing left to do</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 job</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 jobs</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 block</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 in %2 · %3 hour left</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 in %2 · %3 hours left</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>TaskForm</name>
+        <message>
+            <source> s a tree</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Where</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;From</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;To</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Labour</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Close without changing</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Reason</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Set aside: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Set aside</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Move the window: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Move the window</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Add work</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Add work</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>TaskRow</name>
+        <message>
+            <source>Space ticks all rows left, Enter opens the rows, W says why this date, the menu key has more.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick the whole task</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Why this date</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>More</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>More for this task</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Hide why</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Take back all rows	Space</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Tick all rows left	Space</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick some &amp;rows	Enter</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Why this date	W</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Set &amp;aside with a reason</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Move its window</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Back to the &amp;plan</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>TickPanel</name>
+        <message>
+            <source>Worker-hours it took, all workers together.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Only part of each row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>How much of each row is done</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Who</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Hours</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Close without ticking</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick: %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>· done on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Row %1 is not in this task. It has rows %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Rows %1 are not in this task. It has rows %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick %1 row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick %1 rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take back %1 row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take back %1 rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>“%1” is no number of hours. Write it like %2.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>Vigour</name>
+        <message>
+            <source>weak</source>
+            <translation>débil</translation>
+        </message>
+        <message>
+            <source>moderate</source>
+            <translation>moderado</translation>
+        </message>
+        <message>
+            <source>strong</source>
+            <translation>fuerte</translation>
+        </message>
+    </context>
+    <context>
+        <name>Why</name>
+        <message>
+            <source>Opens %1: at %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Opens %1: %3 after %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Opens %1: %3 before %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closes %1: at %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closes %1: %3 after %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closes %1: %3 before %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No longer worth doing after %1: at %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No longer worth doing after %1: %3 after %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No longer worth doing after %1: %3 before %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Opens %1: a person moved it there by hand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closes %1: a person moved it there by hand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Seen on %2: %1.</source>
+            <translation>Visto el %2: %1.</translation>
+        </message>
+        <message>
+            <source>Expected on %2: %1; eight years in ten between %3 and %4.</source>
+            <translation>Se espera el %2: %1; ocho años de cada diez entre el %3 y el %4.</translation>
+        </message>
+        <message>
+            <source>Heat: %1 of %2 degree days above %3 °C are in, counted from %4.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It is counted in days from another stage or from the calendar; no heat sum is published for it.</source>
+            <translation>Se cuenta en días desde otra etapa o por el calendario; no hay suma de calor publicada para ella.</translation>
+        </message>
+        <message>
+            <source>New trees wake late: %1 days are added in the first leaf.</source>
+            <translation>Los árboles nuevos brotan tarde: se agregan %1 días en la primera hoja.</translation>
+        </message>
+        <message>
+            <source>It follows from %1, which was seen.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The block's elevation changes the station's temperatures by %1 °C.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This cultivar comes %1 days after Golden Delicious.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This cultivar comes %1 days before Golden Delicious.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That job was finished on %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That job is not finished; its closing, %1, is taken until it is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The programme no longer asks for this job; it stays for its ticks or for what a person said of it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>After %1 the next visit takes its place.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It waits for the planting day: before it there is no tree.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Visit %1 of one every %2 days.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Opens %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Closes %1, when the next visit is due.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Vigour class: %1, by the grower's word.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Vigour class: %1, from %2 (%3) on %4 (%5).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Labour: %1 trees at %2 seconds each, %3 worker-hours.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
 </TS>
