@@ -1831,163 +1831,163 @@ más</translation>
         </message>
         <message>
             <source>In %1, %2 is empty; fill it in or take it out.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 está vacío; llénelo o quítelo.</translation>
         </message>
         <message>
             <source>In %1, %2 is not a whole number; write it without quotes or a point.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no es un número entero; escríbalo sin comillas ni punto.</translation>
         </message>
         <message>
             <source>In %1, %2 is %3; write a number from %4 to %5.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 es %3; escriba un número de %4 a %5.</translation>
         </message>
         <message>
             <source>In %1, %2 is not a number above zero; write it without quotes, such as 0.5.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no es un número mayor que cero; escríbalo sin comillas, como 0.5.</translation>
         </message>
         <message>
             <source>In %1, %2 is not a list of texts; write each in quotes, all of them in square brackets.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no es una lista de textos; escriba cada uno entre comillas y todos entre corchetes.</translation>
         </message>
         <message>
             <source>In %1, %2 has no words; sheets are printed in English and in Spanish, so write both.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no tiene palabras; las hojas se imprimen en inglés y en español, así que escriba ambos.</translation>
         </message>
         <message>
             <source>In %1, %2 is not given by language; write %2.en and %2.es.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no está dado por idioma; escriba %2.en y %2.es.</translation>
         </message>
         <message>
             <source>In %1, %2 has %3 lines in English and %4 in Spanish; give each line in both.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 tiene %3 líneas en inglés y %4 en español; dé cada línea en ambos.</translation>
         </message>
         <message>
             <source>In %1, %2 is not a set of fields; write it in braces, such as { name = value }.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no es un conjunto de campos; escríbalo entre llaves, como { nombre = valor }.</translation>
         </message>
         <message>
             <source>In %1, %2 is not a list of sets of fields; write each in braces, all of them in square brackets.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 no es una lista de conjuntos de campos; escriba cada uno entre llaves y todos entre corchetes.</translation>
         </message>
         <message>
             <source>In %1, %2 is missing; add a line such as: %3</source>
-            <translation type="unfinished" />
+            <translation>En %1, falta %2; agregue una línea como esta: %3</translation>
         </message>
         <message>
             <source>In %1, %2 says “%3”; write one of: %4.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 dice “%3”; escriba uno de estos: %4.</translation>
         </message>
         <message>
             <source>In %1, %2 says “%3”; did you mean “%4”?</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 dice “%3”; ¿quiso decir “%4”?</translation>
         </message>
         <message>
             <source>In %1, there is no field %2; take it out or use one of: %3.</source>
-            <translation type="unfinished" />
+            <translation>En %1, no existe el campo %2; quítelo o use uno de estos: %3.</translation>
         </message>
         <message>
             <source>In %1, there is no field %2; did you mean %3?</source>
-            <translation type="unfinished" />
+            <translation>En %1, no existe el campo %2; ¿quiso decir %3?</translation>
         </message>
         <message>
             <source>From here on the text is not TOML (%1); correct this line, then read the file again.</source>
-            <translation type="unfinished" />
+            <translation>Desde aquí el texto no es TOML (%1); corrija esta línea y vuelva a leer el archivo.</translation>
         </message>
         <message>
             <source>In %1, %2 is %3, and this Topwire reads format 1; use a newer Topwire or a programme of format 1.</source>
-            <translation type="unfinished" />
+            <translation>En %1, %2 es %3, y este Topwire lee el formato 1; use un Topwire más reciente o un programa de formato 1.</translation>
         </message>
         <message>
             <source>In %1, there is no %2; begin each one with a line that says [[operation]].</source>
-            <translation type="unfinished" />
+            <translation>En %1, no hay ningún %2; empiece cada uno con una línea que diga [[operation]].</translation>
         </message>
     </context>
     <context>
         <name>Questions</name>
         <message>
             <source>Orchard files (*.topwire)</source>
-            <translation type="unfinished" />
+            <translation>Archivos de huerto (*.topwire)</translation>
         </message>
         <message>
             <source>&amp;Leave it as it is</source>
-            <translation type="unfinished" />
+            <translation>&amp;Dejarlo como está</translation>
         </message>
         <message>
             <source>Open an orchard</source>
-            <translation type="unfinished" />
+            <translation>Abrir un huerto</translation>
         </message>
         <message>
             <source>&amp;Close</source>
-            <translation type="unfinished" />
+            <translation>&amp;Cerrar</translation>
         </message>
     </context>
     <context>
         <name>RecordsCard</name>
         <message>
             <source>%1 (%2 %)</source>
-            <translation type="unfinished" />
+            <translation>%1 (%2 %)</translation>
         </message>
         <message>
             <source>%1, rows %2</source>
-            <translation type="unfinished" />
+            <translation>%1, hileras %2</translation>
         </message>
         <message>
             <source>%1 seen</source>
-            <translation type="unfinished" />
+            <translation>%1, observada</translation>
         </message>
         <message>
             <source>What happened</source>
-            <translation type="unfinished" />
+            <translation>Lo que pasó</translation>
         </message>
         <message>
             <source>Nothing ticked or seen yet.</source>
-            <translation type="unfinished" />
+            <translation>Todavía no hay nada marcado ni observado.</translation>
         </message>
     </context>
     <context>
         <name>RowGrid</name>
         <message>
             <source>Rows</source>
-            <translation type="unfinished" />
+            <translation>Hileras</translation>
         </message>
         <message>
             <source>Click or drag over rows. Arrows move, Space chooses, Shift extends, Ctrl+A takes all that are left.</source>
-            <translation type="unfinished" />
+            <translation>Haga clic o arrastre sobre las hileras. Las flechas mueven, Espacio elige, Mayús extiende, Ctrl+A toma todas las que faltan.</translation>
         </message>
         <message>
             <source>not in this task</source>
-            <translation type="unfinished" />
+            <translation>no está en este trabajo</translation>
         </message>
         <message>
             <source>Row %1, %2</source>
-            <translation type="unfinished" />
+            <translation>Hilera %1, %2</translation>
         </message>
     </context>
     <context>
         <name>RowLegend</name>
         <message>
             <source>done</source>
-            <translation type="unfinished" />
+            <translation>hecha</translation>
         </message>
         <message>
             <source>partly</source>
-            <translation type="unfinished" />
+            <translation>en parte</translation>
         </message>
         <message>
             <source>to do</source>
-            <translation type="unfinished" />
+            <translation>pendiente</translation>
         </message>
         <message>
             <source>nothing planted</source>
-            <translation type="unfinished" />
+            <translation>sin plantar</translation>
         </message>
         <message>
             <source>replants: rows %1</source>
-            <translation type="unfinished" />
+            <translation>replantes: hileras %1</translation>
         </message>
         <message>
             <source>pollinizer: rows %1</source>
-            <translation type="unfinished" />
+            <translation>polinizador: hileras %1</translation>
         </message>
     </context>
     <context>
@@ -1995,188 +1995,188 @@ más</translation>
         <message>
             <source>P</source>
             <comment>a pollinizer's row</comment>
-            <translation type="unfinished" />
+            <translation>P</translation>
         </message>
         <message>
             <source>%1 rows, %2 of %3 done</source>
-            <translation type="unfinished" />
+            <translation>%1 hileras, %2 de %3 hechas</translation>
         </message>
         <message>
             <source>Row %1</source>
-            <translation type="unfinished" />
+            <translation>Hilera %1</translation>
         </message>
         <message>
             <source>: nothing planted</source>
-            <translation type="unfinished" />
+            <translation>: sin plantar</translation>
         </message>
         <message>
             <source>: done</source>
-            <translation type="unfinished" />
+            <translation>: hecha</translation>
         </message>
         <message>
             <source>: %1 % done</source>
-            <translation type="unfinished" />
+            <translation>: %1 % hecho</translation>
         </message>
         <message>
             <source>: to do</source>
-            <translation type="unfinished" />
+            <translation>: pendiente</translation>
         </message>
         <message>
             <source>: not in this task</source>
-            <translation type="unfinished" />
+            <translation>: no está en este trabajo</translation>
         </message>
         <message>
             <source>, pollinizer</source>
-            <translation type="unfinished" />
+            <translation>, polinizador</translation>
         </message>
     </context>
     <context>
         <name>Rows</name>
         <message>
             <source>%1 runs backwards. Write the lower row first, as in 1-12.</source>
-            <translation type="unfinished" />
+            <translation>%1 va al revés. Escriba primero la hilera menor, como en 1-12.</translation>
         </message>
         <message>
             <source>%1 is out of bounds. Rows are numbered from 1 to 9999.</source>
-            <translation type="unfinished" />
+            <translation>%1 está fuera de los límites. Las hileras se numeran de 1 a 9999.</translation>
         </message>
         <message>
             <source>%1 names a row twice. Name each row once.</source>
-            <translation type="unfinished" />
+            <translation>%1 nombra una hilera dos veces. Nombre cada hilera una sola vez.</translation>
         </message>
         <message>
             <source>“%1” is not a row or a span of rows. Write 1-12, 15.</source>
-            <translation type="unfinished" />
+            <translation>“%1” no es una hilera ni un tramo de hileras. Escriba 1-12, 15.</translation>
         </message>
     </context>
     <context>
         <name>RowsCard</name>
         <message>
             <source>Show on the ca&amp;lendar</source>
-            <translation type="unfinished" />
+            <translation>Mostrar en el calen&amp;dario</translation>
         </message>
         <message>
             <source>Task shown in the rows</source>
-            <translation type="unfinished" />
+            <translation>Trabajo que se muestra en las hileras</translation>
         </message>
         <message>
             <source>%1, pass %2</source>
-            <translation type="unfinished" />
+            <translation>%1, pasada %2</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation type="unfinished" />
+            <translation>%1, %2</translation>
         </message>
         <message>
             <source>No work is planned here this season.</source>
-            <translation type="unfinished" />
+            <translation>No hay trabajo planeado aquí esta temporada.</translation>
         </message>
         <message>
             <source>· %1 of %2 rows, %3 left</source>
-            <translation type="unfinished" />
+            <translation>· %1 de %2 hileras, faltan %3</translation>
         </message>
     </context>
     <context>
         <name>SettingsPage</name>
         <message>
             <source>&amp;Save settings</source>
-            <translation type="unfinished" />
+            <translation>&amp;Guardar ajustes</translation>
         </message>
         <message>
             <source>Settings</source>
-            <translation type="unfinished" />
+            <translation>Ajustes</translation>
         </message>
         <message>
             <source>Where the orchard lies, and how it is shown here</source>
-            <translation type="unfinished" />
+            <translation>Dónde está el huerto y cómo se muestra aquí</translation>
         </message>
         <message>
             <source>Orchard's &amp;name</source>
-            <translation type="unfinished" />
+            <translation>&amp;Nombre del huerto</translation>
         </message>
         <message>
             <source>&amp;Units</source>
-            <translation type="unfinished" />
+            <translation>&amp;Unidades</translation>
         </message>
         <message>
             <source>&amp;Latitude, degrees</source>
-            <translation type="unfinished" />
+            <translation>&amp;Latitud, grados</translation>
         </message>
         <message>
             <source>Negative south of the equator</source>
-            <translation type="unfinished" />
+            <translation>Negativa al sur del ecuador</translation>
         </message>
         <message>
             <source>&amp;Elevation</source>
-            <translation type="unfinished" />
+            <translation>&amp;Altitud</translation>
         </message>
         <message>
             <source>Weather s&amp;tation</source>
-            <translation type="unfinished" />
+            <translation>&amp;Estación meteorológica</translation>
         </message>
         <message>
             <source>Ele&amp;vation of the station</source>
-            <translation type="unfinished" />
+            <translation>Altitud de la es&amp;tación</translation>
         </message>
         <message>
             <source>&amp;Records begin on</source>
-            <translation type="unfinished" />
+            <translation>Los re&amp;gistros empiezan el</translation>
         </message>
         <message>
             <source>Work that closed before this day is not asked for</source>
-            <translation type="unfinished" />
+            <translation>No se pide el trabajo que cerró antes de este día</translation>
         </message>
         <message>
             <source>metric</source>
-            <translation type="unfinished" />
+            <translation>métrico</translation>
         </message>
         <message>
             <source>US customary</source>
-            <translation type="unfinished" />
+            <translation>usual de EE. UU.</translation>
         </message>
         <message>
             <source>The orchard</source>
-            <translation type="unfinished" />
+            <translation>El huerto</translation>
         </message>
         <message>
             <source>Monthly normals at the station</source>
-            <translation type="unfinished" />
+            <translation>Normales mensuales en la estación</translation>
         </message>
         <message>
             <source>as the desktop is</source>
-            <translation type="unfinished" />
+            <translation>como el escritorio</translation>
         </message>
         <message>
             <source>light</source>
-            <translation type="unfinished" />
+            <translation>claro</translation>
         </message>
         <message>
             <source>dark</source>
-            <translation type="unfinished" />
+            <translation>oscuro</translation>
         </message>
         <message>
             <source>as the system is</source>
-            <translation type="unfinished" />
+            <translation>como el sistema</translation>
         </message>
         <message>
             <source>&amp;Colours</source>
-            <translation type="unfinished" />
+            <translation>&amp;Colores</translation>
         </message>
         <message>
             <source>Lan&amp;guage</source>
-            <translation type="unfinished" />
+            <translation>&amp;Idioma</translation>
         </message>
         <message>
             <source>On this machine</source>
-            <translation type="unfinished" />
+            <translation>En este equipo</translation>
         </message>
         <message>
             <source>Normals of your own</source>
-            <translation type="unfinished" />
+            <translation>Normales propias</translation>
         </message>
         <message>
             <source>%1. Source: %2</source>
-            <translation type="unfinished" />
+            <translation>%1. Fuente: %2</translation>
         </message>
     </context>
     <context>
@@ -2350,43 +2350,43 @@ más</translation>
         <name>StagesCard</name>
         <message>
             <source>seen</source>
-            <translation type="unfinished" />
+            <translation>observada</translation>
         </message>
         <message>
             <source>a set number of days from bloom</source>
-            <translation type="unfinished" />
+            <translation>un número fijo de días desde la floración</translation>
         </message>
         <message>
             <source>%1 to %2</source>
-            <translation type="unfinished" />
+            <translation>%1 a %2</translation>
         </message>
         <message>
             <source>Planting whose stages are shown</source>
-            <translation type="unfinished" />
+            <translation>Plantación cuyas etapas se muestran</translation>
         </message>
         <message>
             <source>Stage seen</source>
-            <translation type="unfinished" />
+            <translation>Etapa observada</translation>
         </message>
         <message>
             <source>Day it was seen</source>
-            <translation type="unfinished" />
+            <translation>Día en que se observó</translation>
         </message>
         <message>
             <source>We saw &amp;it</source>
-            <translation type="unfinished" />
+            <translation>&amp;La observamos</translation>
         </message>
         <message>
             <source>Stages this season</source>
-            <translation type="unfinished" />
+            <translation>Etapas de esta temporada</translation>
         </message>
         <message>
             <source>Stages come with a planting.</source>
-            <translation type="unfinished" />
+            <translation>Las etapas vienen con una plantación.</translation>
         </message>
         <message>
             <source>The winters at this station are warmer than those the heat sums were measured in. Dates you have seen yourself go before these.</source>
-            <translation type="unfinished" />
+            <translation>Los inviernos en esta estación son más cálidos que los del lugar donde se midieron las sumas de calor. Las fechas que usted mismo observó tienen prioridad sobre estas.</translation>
         </message>
     </context>
     <context>
@@ -2424,335 +2424,335 @@ más</translation>
         <name>Tables</name>
         <message>
             <source>In %1 %2 the field %3 is not text between quotation marks; write it like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 no es texto entre comillas; escríbalo así: %4</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 is neither true nor false; write it like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 no es true ni false; escríbalo así: %4</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 is not a list of twelve numbers, January first; write it like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 no es una lista de doce números, enero primero; escríbalo así: %4</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 is none of: %4. Write one of them.</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 no es ninguno de estos: %4. Escriba uno de ellos.</translation>
         </message>
         <message>
             <source>In %1 %2 there is no field %3; take it out or use one of: %4.</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 no existe el campo %3; quítelo o use uno de estos: %4.</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 is missing; add a line like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 falta el campo %3; agregue una línea así: %4</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 is not a number; write it like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 no es un número; escríbalo así: %4</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 lies outside anything likely; check it and write it like: %4</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 está fuera de lo probable; revíselo y escríbalo así: %4</translation>
         </message>
         <message>
             <source>The file stops being TOML here (%1); mend this line.</source>
-            <translation type="unfinished" />
+            <translation>El archivo deja de ser TOML aquí (%1); corrija esta línea.</translation>
         </message>
         <message>
             <source>%1 does not belong in this file; take it out, or name it [[%2]] if it is one of its rows.</source>
-            <translation type="unfinished" />
+            <translation>%1 no corresponde a este archivo; quítelo, o póngale el nombre [[%2]] si es una de sus filas.</translation>
         </message>
         <message>
             <source>The file has no rows; begin each with [[%1]].</source>
-            <translation type="unfinished" />
+            <translation>El archivo no tiene filas; empiece cada una con [[%1]].</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 repeats that of line %4; name it otherwise or take one row out.</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 repite el de la línea %4; póngale otro nombre o quite una fila.</translation>
         </message>
         <message>
             <source>In %1 %2 the field %3 lies above the maximum in month %4; check the two lists.</source>
-            <translation type="unfinished" />
+            <translation>En %1 %2 el campo %3 está por encima de la máxima en el mes %4; revise las dos listas.</translation>
         </message>
     </context>
     <context>
         <name>Task</name>
         <message>
             <source>There is no task "%1"; a task is written as planting, operation, season and pass, with colons between.</source>
-            <translation type="unfinished" />
+            <translation>No hay ningún trabajo "%1"; un trabajo se escribe como plantación, operación, temporada y pasada, separadas por dos puntos.</translation>
         </message>
         <message>
             <source>There is no task "%1"; the nearest is "%2".</source>
-            <translation type="unfinished" />
+            <translation>No hay ningún trabajo "%1"; el más parecido es "%2".</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation type="unfinished" />
+            <translation>%1, %2</translation>
         </message>
         <message>
             <source>closes today</source>
-            <translation type="unfinished" />
+            <translation>cierra hoy</translation>
         </message>
         <message>
             <source>closes %1</source>
-            <translation type="unfinished" />
+            <translation>cierra el %1</translation>
         </message>
         <message>
             <source>%1 day late</source>
-            <translation type="unfinished" />
+            <translation>%1 día de atraso</translation>
         </message>
         <message>
             <source>%1 days late</source>
-            <translation type="unfinished" />
+            <translation>%1 días de atraso</translation>
         </message>
         <message>
             <source>to %1</source>
-            <translation type="unfinished" />
+            <translation>hasta el %1</translation>
         </message>
         <message>
             <source>from %1</source>
-            <translation type="unfinished" />
+            <translation>desde el %1</translation>
         </message>
         <message>
             <source>%1 of %2 rows</source>
-            <translation type="unfinished" />
+            <translation>%1 de %2 hileras</translation>
         </message>
         <message>
             <source>%1 of %2 rows · %3 h left</source>
-            <translation type="unfinished" />
+            <translation>%1 de %2 hileras · faltan %3 h</translation>
         </message>
         <message>
             <source>%1 on %2</source>
-            <translation type="unfinished" />
+            <translation>%1 sobre %2</translation>
         </message>
         <message>
             <source>%1: %2 to %3</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 a %3</translation>
         </message>
         <message>
             <source>worth doing until %1</source>
-            <translation type="unfinished" />
+            <translation>vale la pena hasta el %1</translation>
         </message>
         <message>
             <source>cut off after %1</source>
-            <translation type="unfinished" />
+            <translation>cortado después del %1</translation>
         </message>
         <message>
             <source>%1 row</source>
-            <translation type="unfinished" />
+            <translation>%1 hilera</translation>
         </message>
         <message>
             <source>%1 rows</source>
-            <translation type="unfinished" />
+            <translation>%1 hileras</translation>
         </message>
         <message>
             <source>nothing left to do</source>
-            <translation type="unfinished" />
+            <translation>no queda nada por hacer</translation>
         </message>
         <message>
             <source>%1 job</source>
-            <translation type="unfinished" />
+            <translation>%1 trabajo</translation>
         </message>
         <message>
             <source>%1 jobs</source>
-            <translation type="unfinished" />
+            <translation>%1 trabajos</translation>
         </message>
         <message>
             <source>%1 block</source>
-            <translation type="unfinished" />
+            <translation>%1 cuadro</translation>
         </message>
         <message>
             <source>%1 blocks</source>
-            <translation type="unfinished" />
+            <translation>%1 cuadros</translation>
         </message>
         <message>
             <source>%1 in %2 · %3 hour left</source>
-            <translation type="unfinished" />
+            <translation>%1 en %2 · falta %3 hora</translation>
         </message>
         <message>
             <source>%1 in %2 · %3 hours left</source>
-            <translation type="unfinished" />
+            <translation>%1 en %2 · faltan %3 horas</translation>
         </message>
     </context>
     <context>
         <name>TaskForm</name>
         <message>
             <source> s a tree</source>
-            <translation type="unfinished" />
+            <translation> s por árbol</translation>
         </message>
         <message>
             <source>&amp;Where</source>
-            <translation type="unfinished" />
+            <translation>&amp;Dónde</translation>
         </message>
         <message>
             <source>&amp;From</source>
-            <translation type="unfinished" />
+            <translation>D&amp;esde</translation>
         </message>
         <message>
             <source>&amp;To</source>
-            <translation type="unfinished" />
+            <translation>&amp;Hasta</translation>
         </message>
         <message>
             <source>&amp;Labour</source>
-            <translation type="unfinished" />
+            <translation>&amp;Mano de obra</translation>
         </message>
         <message>
             <source>&amp;Close without changing</source>
-            <translation type="unfinished" />
+            <translation>&amp;Cerrar sin cambiar</translation>
         </message>
         <message>
             <source>&amp;Name</source>
-            <translation type="unfinished" />
+            <translation>&amp;Nombre</translation>
         </message>
         <message>
             <source>&amp;Reason</source>
-            <translation type="unfinished" />
+            <translation>Mo&amp;tivo</translation>
         </message>
         <message>
             <source>Set aside: %1</source>
-            <translation type="unfinished" />
+            <translation>Dejar de lado: %1</translation>
         </message>
         <message>
             <source>&amp;Set aside</source>
-            <translation type="unfinished" />
+            <translation>Dejar de &amp;lado</translation>
         </message>
         <message>
             <source>Move the window: %1</source>
-            <translation type="unfinished" />
+            <translation>Mover el plazo: %1</translation>
         </message>
         <message>
             <source>&amp;Move the window</source>
-            <translation type="unfinished" />
+            <translation>Mover el &amp;plazo</translation>
         </message>
         <message>
             <source>Add work</source>
-            <translation type="unfinished" />
+            <translation>Agregar trabajo</translation>
         </message>
         <message>
             <source>&amp;Add work</source>
-            <translation type="unfinished" />
+            <translation>&amp;Agregar trabajo</translation>
         </message>
     </context>
     <context>
         <name>TaskRow</name>
         <message>
             <source>Space ticks all rows left, Enter opens the rows, W says why this date, the menu key has more.</source>
-            <translation type="unfinished" />
+            <translation>Espacio marca todas las hileras que faltan, Intro abre las hileras, W dice por qué esta fecha, la tecla de menú ofrece más.</translation>
         </message>
         <message>
             <source>Tick the whole task</source>
-            <translation type="unfinished" />
+            <translation>Marcar todo el trabajo</translation>
         </message>
         <message>
             <source>Why this date</source>
-            <translation type="unfinished" />
+            <translation>Por qué esta fecha</translation>
         </message>
         <message>
             <source>More</source>
-            <translation type="unfinished" />
+            <translation>Más</translation>
         </message>
         <message>
             <source>More for this task</source>
-            <translation type="unfinished" />
+            <translation>Más para este trabajo</translation>
         </message>
         <message>
             <source>Hide why</source>
-            <translation type="unfinished" />
+            <translation>Ocultar el porqué</translation>
         </message>
         <message>
             <source>&amp;Take back all rows	Space</source>
-            <translation type="unfinished" />
+            <translation>&amp;Desmarcar todas las hileras	Space</translation>
         </message>
         <message>
             <source>&amp;Tick all rows left	Space</source>
-            <translation type="unfinished" />
+            <translation>&amp;Marcar todas las hileras que faltan	Space</translation>
         </message>
         <message>
             <source>Tick some &amp;rows	Enter</source>
-            <translation type="unfinished" />
+            <translation>Marcar algunas &amp;hileras	Enter</translation>
         </message>
         <message>
             <source>&amp;Why this date	W</source>
-            <translation type="unfinished" />
+            <translation>&amp;Por qué esta fecha	W</translation>
         </message>
         <message>
             <source>Set &amp;aside with a reason</source>
-            <translation type="unfinished" />
+            <translation>Dejar de &amp;lado con un motivo</translation>
         </message>
         <message>
             <source>&amp;Move its window</source>
-            <translation type="unfinished" />
+            <translation>Mo&amp;ver su plazo</translation>
         </message>
         <message>
             <source>Back to the &amp;plan</source>
-            <translation type="unfinished" />
+            <translation>&amp;Volver al plan</translation>
         </message>
     </context>
     <context>
         <name>TickPanel</name>
         <message>
             <source>Worker-hours it took, all workers together.</source>
-            <translation type="unfinished" />
+            <translation>Horas de trabajo que llevó, sumando a todos los trabajadores.</translation>
         </message>
         <message>
             <source>&amp;Only part of each row</source>
-            <translation type="unfinished" />
+            <translation>&amp;Solo una parte de cada hilera</translation>
         </message>
         <message>
             <source>How much of each row is done</source>
-            <translation type="unfinished" />
+            <translation>Cuánto de cada hilera está hecho</translation>
         </message>
         <message>
             <source>&amp;Rows</source>
-            <translation type="unfinished" />
+            <translation>Hi&amp;leras</translation>
         </message>
         <message>
             <source>&amp;Who</source>
-            <translation type="unfinished" />
+            <translation>&amp;Quién</translation>
         </message>
         <message>
             <source>&amp;Hours</source>
-            <translation type="unfinished" />
+            <translation>&amp;Horas</translation>
         </message>
         <message>
             <source>&amp;Close without ticking</source>
-            <translation type="unfinished" />
+            <translation>&amp;Cerrar sin marcar</translation>
         </message>
         <message>
             <source>Tick: %1</source>
-            <translation type="unfinished" />
+            <translation>Marcar: %1</translation>
         </message>
         <message>
             <source>· done on %1</source>
-            <translation type="unfinished" />
+            <translation>· hecho el %1</translation>
         </message>
         <message>
             <source>Row %1 is not in this task. It has rows %2.</source>
-            <translation type="unfinished" />
+            <translation>La hilera %1 no está en este trabajo. Tiene las hileras %2.</translation>
         </message>
         <message>
             <source>Rows %1 are not in this task. It has rows %2.</source>
-            <translation type="unfinished" />
+            <translation>Las hileras %1 no están en este trabajo. Tiene las hileras %2.</translation>
         </message>
         <message>
             <source>Tick %1 row</source>
-            <translation type="unfinished" />
+            <translation>Marcar %1 hilera</translation>
         </message>
         <message>
             <source>Tick %1 rows</source>
-            <translation type="unfinished" />
+            <translation>Marcar %1 hileras</translation>
         </message>
         <message>
             <source>Take back %1 row</source>
-            <translation type="unfinished" />
+            <translation>Desmarcar %1 hilera</translation>
         </message>
         <message>
             <source>Take back %1 rows</source>
-            <translation type="unfinished" />
+            <translation>Desmarcar %1 hileras</translation>
         </message>
         <message>
             <source>“%1” is no number of hours. Write it like %2.</source>
-            <translation type="unfinished" />
+            <translation>“%1” no es un número de horas. Escríbalo así: %2.</translation>
         </message>
     </context>
     <context>
@@ -2774,47 +2774,47 @@ más</translation>
         <name>Why</name>
         <message>
             <source>Opens %1: at %2.</source>
-            <translation type="unfinished" />
+            <translation>Abre el %1: en %2.</translation>
         </message>
         <message>
             <source>Opens %1: %3 after %2.</source>
-            <translation type="unfinished" />
+            <translation>Abre el %1: %3 después de %2.</translation>
         </message>
         <message>
             <source>Opens %1: %3 before %2.</source>
-            <translation type="unfinished" />
+            <translation>Abre el %1: %3 antes de %2.</translation>
         </message>
         <message>
             <source>Closes %1: at %2.</source>
-            <translation type="unfinished" />
+            <translation>Cierra el %1: en %2.</translation>
         </message>
         <message>
             <source>Closes %1: %3 after %2.</source>
-            <translation type="unfinished" />
+            <translation>Cierra el %1: %3 después de %2.</translation>
         </message>
         <message>
             <source>Closes %1: %3 before %2.</source>
-            <translation type="unfinished" />
+            <translation>Cierra el %1: %3 antes de %2.</translation>
         </message>
         <message>
             <source>No longer worth doing after %1: at %2.</source>
-            <translation type="unfinished" />
+            <translation>Ya no vale la pena después del %1: en %2.</translation>
         </message>
         <message>
             <source>No longer worth doing after %1: %3 after %2.</source>
-            <translation type="unfinished" />
+            <translation>Ya no vale la pena después del %1: %3 después de %2.</translation>
         </message>
         <message>
             <source>No longer worth doing after %1: %3 before %2.</source>
-            <translation type="unfinished" />
+            <translation>Ya no vale la pena después del %1: %3 antes de %2.</translation>
         </message>
         <message>
             <source>Opens %1: a person moved it there by hand.</source>
-            <translation type="unfinished" />
+            <translation>Abre el %1: alguien lo movió ahí a mano.</translation>
         </message>
         <message>
             <source>Closes %1: a person moved it there by hand.</source>
-            <translation type="unfinished" />
+            <translation>Cierra el %1: alguien lo movió ahí a mano.</translation>
         </message>
         <message>
             <source>Seen on %2: %1.</source>
@@ -2826,7 +2826,7 @@ más</translation>
         </message>
         <message>
             <source>Heat: %1 of %2 degree days above %3 °C are in, counted from %4.</source>
-            <translation type="unfinished" />
+            <translation>Calor: van %1 de %2 grados-día por encima de %3 °C, contados desde el %4.</translation>
         </message>
         <message>
             <source>It is counted in days from another stage or from the calendar; no heat sum is published for it.</source>
@@ -2838,71 +2838,71 @@ más</translation>
         </message>
         <message>
             <source>It follows from %1, which was seen.</source>
-            <translation type="unfinished" />
+            <translation>Se deduce de %1, que se observó.</translation>
         </message>
         <message>
             <source>The block's elevation changes the station's temperatures by %1 °C.</source>
-            <translation type="unfinished" />
+            <translation>La altitud del cuadro cambia las temperaturas de la estación en %1 °C.</translation>
         </message>
         <message>
             <source>This cultivar comes %1 days after Golden Delicious.</source>
-            <translation type="unfinished" />
+            <translation>Esta variedad viene %1 días después de Golden Delicious.</translation>
         </message>
         <message>
             <source>This cultivar comes %1 days before Golden Delicious.</source>
-            <translation type="unfinished" />
+            <translation>Esta variedad viene %1 días antes de Golden Delicious.</translation>
         </message>
         <message>
             <source>That job was finished on %1.</source>
-            <translation type="unfinished" />
+            <translation>Ese trabajo se terminó el %1.</translation>
         </message>
         <message>
             <source>That job is not finished; its closing, %1, is taken until it is.</source>
-            <translation type="unfinished" />
+            <translation>Ese trabajo no está terminado; mientras tanto se toma su cierre, el %1.</translation>
         </message>
         <message>
             <source>The programme no longer asks for this job; it stays for its ticks or for what a person said of it.</source>
-            <translation type="unfinished" />
+            <translation>El programa ya no pide este trabajo; se conserva por sus marcas o por lo que alguien dijo de él.</translation>
         </message>
         <message>
             <source>After %1 the next visit takes its place.</source>
-            <translation type="unfinished" />
+            <translation>Después del %1, la siguiente visita toma su lugar.</translation>
         </message>
         <message>
             <source>%1</source>
-            <translation type="unfinished" />
+            <translation>%1</translation>
         </message>
         <message>
             <source>It waits for the planting day: before it there is no tree.</source>
-            <translation type="unfinished" />
+            <translation>Espera el día de plantación: antes de él no hay árbol.</translation>
         </message>
         <message>
             <source>Visit %1 of one every %2 days.</source>
-            <translation type="unfinished" />
+            <translation>Visita %1, con una cada %2 días.</translation>
         </message>
         <message>
             <source>Opens %1.</source>
-            <translation type="unfinished" />
+            <translation>Abre el %1.</translation>
         </message>
         <message>
             <source>Closes %1, when the next visit is due.</source>
-            <translation type="unfinished" />
+            <translation>Cierra el %1, cuando toca la siguiente visita.</translation>
         </message>
         <message>
             <source>Vigour class: %1, by the grower's word.</source>
-            <translation type="unfinished" />
+            <translation>Clase de vigor: %1, según el productor.</translation>
         </message>
         <message>
             <source>Vigour class: %1, from %2 (%3) on %4 (%5).</source>
-            <translation type="unfinished" />
+            <translation>Clase de vigor: %1, por %2 (%3) sobre %4 (%5).</translation>
         </message>
         <message>
             <source>Labour: %1 trees at %2 seconds each, %3 worker-hours.</source>
-            <translation type="unfinished" />
+            <translation>Mano de obra: %1 árboles a %2 segundos cada uno, %3 horas de trabajo.</translation>
         </message>
         <message>
             <source>Source: %1</source>
-            <translation type="unfinished" />
+            <translation>Fuente: %1</translation>
         </message>
     </context>
 </TS>
