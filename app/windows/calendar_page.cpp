@@ -246,6 +246,7 @@ void CalendarPage::restore(const TaskKey& key) {
 void CalendarPage::showForm(bool form, bool rows) {
   form_->setVisible(form);
   rows_->setVisible(rows);
+  foot_->setVisible(form || rows || !problem_->isHidden());
 }
 
 void CalendarPage::closeFoot() {
@@ -264,6 +265,7 @@ void CalendarPage::undo() {
 
 void CalendarPage::tell(const Problems& problems) {
   problem_->setVisible(!problems.empty());
+  showForm(!form_->isHidden(), !rows_->isHidden());
   if (!problems.empty()) problem_->setText(say(problems.front().sentence));
 }
 

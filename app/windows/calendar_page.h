@@ -94,6 +94,7 @@ private:
   QWidget* work_ = nullptr;
   QWidget* empty_ = nullptr;
   QBoxLayout* body_ = nullptr;
+  QWidget* foot_ = nullptr;
   QLabel* problem_ = nullptr;
   TickPanel* rows_ = nullptr;
   TaskForm* form_ = nullptr;

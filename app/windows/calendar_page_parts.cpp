@@ -30,7 +30,7 @@ constexpr TaskState allStates[] = {TaskState::late,
 QWidget* CalendarPage::content() {
   auto* content = new QWidget;
   auto* column = new QVBoxLayout{content};
-  column->setContentsMargins(measure::pageMargin, 12, measure::pageMargin, 0);
+  column->setContentsMargins(measure::pageMargin, 12, measure::pageMargin, 10);
   column->setSpacing(8);
   column->addWidget(header());
   work_ = new QWidget;
@@ -47,8 +47,8 @@ QWidget* CalendarPage::content() {
 }
 
 QWidget* CalendarPage::foot() {
-  auto* foot = new QWidget;
-  auto* column = new QVBoxLayout{foot};
+  foot_ = new QWidget;
+  auto* column = new QVBoxLayout{foot_};
   column->setContentsMargins(measure::pageMargin, 0, measure::pageMargin, 10);
   column->setSpacing(8);
   problem_ = textLabel({}, TypeSize::body, true);
@@ -62,7 +62,8 @@ QWidget* CalendarPage::foot() {
   column->addWidget(problem_);
   column->addWidget(rows_);
   column->addWidget(form_);
-  return foot;
+  foot_->hide();
+  return foot_;
 }
 
 QWidget* CalendarPage::header() {

@@ -164,7 +164,9 @@ QWidget* TaskRow::footLine(const TaskView& view) {
   auto* layout = new QHBoxLayout{line};
   setLine(*layout);
   layout->setSpacing(10);
-  layout->addWidget(mutedLabel(progressText(view)), 1);
+  QLabel* progress = mutedLabel(progressText(view));
+  progress->setWordWrap(true);
+  layout->addWidget(progress, 1);
   whyLink_ = linkButton(tr("Why this date"));
   whyLink_->setIcon(iconFor(Icon::why, palette().color(QPalette::Link)));
   whyLink_->setIconSize({13, 13});

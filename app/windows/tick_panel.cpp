@@ -16,7 +16,7 @@ namespace topwire {
 
 namespace {
 
-constexpr int cellsShown = 2;  // lines of cells before they scroll
+constexpr int cellsShown = 3;  // lines of cells before they scroll
 constexpr int minutesPerHour = 60;
 constexpr double mostHours = 10'000;
 constexpr int largeTarget = 44;
@@ -61,6 +61,8 @@ TickPanel::TickPanel(Session& session, QWidget* parent)
   area_->setWidgetResizable(true);
   area_->setFrameShape(QFrame::NoFrame);
   area_->setFocusPolicy(Qt::NoFocus);
+  area_->viewport()->setBackgroundRole(QPalette::Base);
+  cells_->setAutoFillBackground(false);
   area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   fields_ = fields();
   deeds_ = deeds();
@@ -130,15 +132,16 @@ QWidget* TickPanel::fields() {
   percent_->setValue(50);
   percent_->setSuffix(QStringLiteral(" %"));
   percent_->setEnabled(false);
+  percent_->setMinimumSize(84, measure::buttonHeight);
   percent_->setAccessibleName(tr("How much of each row is done"));
   grid->addWidget(labelFor(tr("&Rows"), rows_), 0, 0);
   grid->addWidget(rows_, 0, 1);
-  grid->addWidget(labelFor(tr("&Who"), who_), 0, 2);
-  grid->addWidget(who_, 0, 3);
-  grid->addWidget(labelFor(tr("&Hours"), hours_), 1, 0);
-  grid->addWidget(hours_, 1, 1);
-  grid->addWidget(partly_, 1, 2, 1, 2);
-  grid->addWidget(percent_, 1, 4);
+  grid->addWidget(labelFor(tr("&Hours"), hours_), 0, 2);
+  grid->addWidget(hours_, 0, 3);
+  grid->addWidget(labelFor(tr("&Who"), who_), 1, 0);
+  grid->addWidget(who_, 1, 1, 1, 3);
+  grid->addWidget(partly_, 2, 0, 1, 3);
+  grid->addWidget(percent_, 2, 3);
   return group;
 }
 
