@@ -75,6 +75,8 @@ QWidget* CalendarPage::header() {
   title_ = textLabel({}, TypeSize::title, true);
   title_->setObjectName(QStringLiteral("calendarTitle"));
   subtitle_ = mutedLabel({}, TypeSize::body);
+  subtitle_->setWordWrap(true);
+  subtitle_->setMinimumWidth(1);
   words->addWidget(title_);
   words->addWidget(subtitle_);
   head_->addLayout(words, 1);

@@ -39,6 +39,7 @@ QWidget* Checklist::header() {
   title_->setObjectName(QStringLiteral("dayTitle"));
   summary_ = mutedLabel({}, TypeSize::body);
   summary_->setObjectName(QStringLiteral("daySummary"));
+  summary_->setWordWrap(true);
   add_ = new QPushButton{tr("&Add work")};
   add_->setIcon(iconFor(Icon::plus, palette().color(QPalette::ButtonText)));
   add_->setObjectName(QStringLiteral("addWork"));
@@ -102,6 +103,7 @@ QWidget* Checklist::groupHead(const DayGroup& group) {
                plantingText(*session_, planting, day_).toHtmlEscaped()));
   head->setTextFormat(Qt::RichText);
   head->setWordWrap(true);
+  head->setMinimumWidth(1);
   head->setAutoFillBackground(true);
   head->setBackgroundRole(QPalette::Window);
   head->setContentsMargins(15, 4, 15, 4);

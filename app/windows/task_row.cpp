@@ -20,6 +20,9 @@ namespace topwire {
 
 namespace {
 
+/// Longer words in another language wrap; they never push the row out of sight.
+constexpr int narrowestText = 60;
+
 constexpr int hitSide = 40;
 constexpr int boxSide = 22;
 constexpr double shapeSide = 13;
@@ -152,6 +155,7 @@ QWidget* TaskRow::headLine(const TaskView& view) {
   setLine(*layout);
   QLabel* name = textLabel(say(session_->titleOf(*view.task)), TypeSize::name, true);
   name->setWordWrap(true);
+  name->setMinimumWidth(narrowestText);
   layout->addWidget(name, 1, Qt::AlignTop);
   auto* state = new StateWord;
   state->setState(view.state, urgencyText(view, session_->today()));
@@ -166,6 +170,7 @@ QWidget* TaskRow::footLine(const TaskView& view) {
   layout->setSpacing(10);
   QLabel* progress = mutedLabel(progressText(view));
   progress->setWordWrap(true);
+  progress->setMinimumWidth(narrowestText);
   layout->addWidget(progress, 1);
   whyLink_ = linkButton(tr("Why this date"));
   whyLink_->setIcon(iconFor(Icon::why, palette().color(QPalette::Link)));

@@ -2,91 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
     <context>
-        <name>BlockForm</name>
-        <message>
-            <source>&amp;Save block</source>
-            <translation>&amp;Guardar cuadro</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Nombre</translation>
-        </message>
-        <message>
-            <source>As it is called in the field</source>
-            <translation>Como se le llama en el campo</translation>
-        </message>
-        <message>
-            <source>&amp;Rows</source>
-            <translation>&amp;Hileras</translation>
-        </message>
-        <message>
-            <source>As you number them: 1-24, or 1-12, 15</source>
-            <translation>Según las numere usted: 1-24, o 1-12, 15</translation>
-        </message>
-        <message>
-            <source>Between r&amp;ows</source>
-            <translation>&amp;Entre hileras</translation>
-        </message>
-        <message>
-            <source>&amp;Length of a row</source>
-            <translation>&amp;Largo de la hilera</translation>
-        </message>
-        <message>
-            <source>May stay empty where you count the trees</source>
-            <translation>Puede quedar vacío si usted cuenta los árboles</translation>
-        </message>
-        <message>
-            <source>Ele&amp;vation</source>
-            <translation>Al&amp;titud</translation>
-        </message>
-        <message>
-            <source>No&amp;tes</source>
-            <translation>N&amp;otas</translation>
-        </message>
-        <message>
-            <source>&amp;Close without saving</source>
-            <translation>&amp;Cerrar sin guardar</translation>
-        </message>
-        <message>
-            <source>A new block</source>
-            <translation>Un cuadro nuevo</translation>
-        </message>
-        <message>
-            <source>Edit %1</source>
-            <translation>Editar %1</translation>
-        </message>
-        <message>
-            <source>Such as 3.6 m</source>
-            <translation>Por ejemplo, 3.6 m</translation>
-        </message>
-        <message>
-            <source>Such as 11 ft</source>
-            <translation>Por ejemplo, 11 ft</translation>
-        </message>
-        <message>
-            <source>The orchard's, %1, where empty</source>
-            <translation>La del huerto, %1, si queda vacío</translation>
-        </message>
-    </context>
-    <context>
-        <name>BlockList</name>
-        <message>
-            <source>Blocks</source>
-            <translation>Cuadros</translation>
-        </message>
-    </context>
-    <context>
-        <name>BlockRowsModel</name>
-        <message>
-            <source>%1, %2, %3</source>
-            <translation>%1, %2, %3</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-    </context>
-    <context>
         <name>BlockWords</name>
         <message>
             <source>%1 a hectare</source>
@@ -118,7 +33,7 @@
         </message>
         <message>
             <source>planted %1</source>
-            <translation>plantado en %1</translation>
+            <translation>plantado el %1</translation>
         </message>
         <message>
             <source>nothing planted yet</source>
@@ -217,45 +132,6 @@
         </message>
     </context>
     <context>
-        <name>BlocksPage</name>
-        <message>
-            <source>&amp;Edit block</source>
-            <translation>&amp;Editar cuadro</translation>
-        </message>
-        <message>
-            <source>&amp;Delete block</source>
-            <translation>E&amp;liminar cuadro</translation>
-        </message>
-        <message>
-            <source>&amp;Add a block</source>
-            <translation>&amp;Agregar un cuadro</translation>
-        </message>
-        <message>
-            <source>No blocks yet.</source>
-            <translation>Aún no hay cuadros.</translation>
-        </message>
-        <message>
-            <source>A block is a piece of ground with rows.</source>
-            <translation>Un cuadro es un terreno con hileras.</translation>
-        </message>
-        <message>
-            <source>Blocks</source>
-            <translation>Cuadros</translation>
-        </message>
-        <message>
-            <source>Delete %1 with its plantings and what was seen in them? Undo brings it back.</source>
-            <translation>¿Eliminar %1 con sus plantaciones y lo que se observó en ellas? Deshacer lo recupera.</translation>
-        </message>
-        <message>
-            <source>&amp;Delete %1</source>
-            <translation>E&amp;liminar %1</translation>
-        </message>
-        <message>
-            <source>Delete %1? Undo brings it back.</source>
-            <translation>¿Eliminar %1? Deshacer lo recupera.</translation>
-        </message>
-    </context>
-    <context>
         <name>Calendar</name>
         <message>
             <source>%1 block</source>
@@ -292,111 +168,6 @@
         <message>
             <source>Undo: %1</source>
             <translation>Deshacer: %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>CalendarPage</name>
-        <message>
-            <source>&amp;Undo</source>
-            <translation>&amp;Deshacer</translation>
-        </message>
-        <message>
-            <source>Nothing to undo yet.</source>
-            <translation>Aún no hay nada que deshacer.</translation>
-        </message>
-        <message>
-            <source>&amp;Show: all work</source>
-            <translation>Mos&amp;trar: todos los trabajos</translation>
-        </message>
-        <message>
-            <source>&amp;Show: some work</source>
-            <translation>Mos&amp;trar: algunos trabajos</translation>
-        </message>
-        <message>
-            <source>&amp;Show: %1</source>
-            <translation>Mos&amp;trar: %1</translation>
-        </message>
-        <message>
-            <source>Earlier</source>
-            <translation>Antes</translation>
-        </message>
-        <message>
-            <source>Earlier (Page Up)</source>
-            <translation>Antes (Re Pág)</translation>
-        </message>
-        <message>
-            <source>&amp;Today</source>
-            <translation>&amp;Hoy</translation>
-        </message>
-        <message>
-            <source>Go to today (Home)</source>
-            <translation>Ir a hoy (Inicio)</translation>
-        </message>
-        <message>
-            <source>Later</source>
-            <translation>Después</translation>
-        </message>
-        <message>
-            <source>Later (Page Down)</source>
-            <translation>Después (Av Pág)</translation>
-        </message>
-        <message>
-            <source>&amp;Month</source>
-            <translation>&amp;Mes</translation>
-        </message>
-        <message>
-            <source>Wee&amp;k</source>
-            <translation>&amp;Semana</translation>
-        </message>
-        <message>
-            <source>&amp;Print the week</source>
-            <translation>&amp;Imprimir la semana</translation>
-        </message>
-        <message>
-            <source>The calendar fills once a block is planted.</source>
-            <translation>El calendario se llena en cuanto haya un cuadro plantado.</translation>
-        </message>
-        <message>
-            <source>Add a block and say what grows in it; its work then stands here with dates.</source>
-            <translation>Agregue un cuadro e indique qué crece en él; sus trabajos aparecerán aquí con fechas.</translation>
-        </message>
-        <message>
-            <source>&amp;Add a block</source>
-            <translation>&amp;Agregar un cuadro</translation>
-        </message>
-        <message>
-            <source>&amp;All work</source>
-            <translation>&amp;Todos los trabajos</translation>
-        </message>
-    </context>
-    <context>
-        <name>CellLegend</name>
-        <message>
-            <source>chosen</source>
-            <translation>elegido</translation>
-        </message>
-        <message>
-            <source>to do</source>
-            <translation>por hacer</translation>
-        </message>
-        <message>
-            <source>partly</source>
-            <translation>en parte</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <translation>hecho</translation>
-        </message>
-    </context>
-    <context>
-        <name>Checklist</name>
-        <message>
-            <source>&amp;Add work</source>
-            <translation>&amp;Agregar trabajo</translation>
-        </message>
-        <message>
-            <source>No window is open on this day. Choose another day, or add work of your own.</source>
-            <translation>No hay ningún plazo abierto este día. Elija otro día o agregue un trabajo propio.</translation>
         </message>
     </context>
     <context>
@@ -1097,7 +868,1154 @@
         </message>
     </context>
     <context>
-        <name>MainWindow</name>
+        <name>Orchard file</name>
+        <message>
+            <source>This planting is both "planted" and "planned"; keep the one that is so.</source>
+            <translation>Esta plantación tiene "planted" y "planned" a la vez; deje el que corresponda.</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; write its BBCH code, such as 53, or its name, such as "green tip".</source>
+            <translation>No hay ninguna etapa "%1"; escriba su código BBCH, como 53, o su nombre, como "green tip".</translation>
+        </message>
+        <message>
+            <source>There is no stage "%1"; write "%2".</source>
+            <translation>No hay ninguna etapa "%1"; escriba "%2".</translation>
+        </message>
+        <message>
+            <source>The file has no table [orchard]; add one with the orchard's name, latitude, elevation and station.</source>
+            <translation>El archivo no tiene la tabla [orchard]; agregue una con el nombre, la latitud, la altitud y la estación del huerto.</translation>
+        </message>
+        <message>
+            <source>There is no station "%1"; name a shipped one, or give its monthly normals in [orchard.normals].</source>
+            <translation>No hay ninguna estación "%1"; indique una de las incluidas o dé sus normales mensuales en [orchard.normals].</translation>
+        </message>
+        <message>
+            <source>There is no station "%1"; "%2" is the nearest name, or give its monthly normals in [orchard.normals].</source>
+            <translation>No hay ninguna estación "%1"; "%2" es el nombre más parecido, o dé sus normales mensuales en [orchard.normals].</translation>
+        </message>
+        <message>
+            <source>"%1" takes twelve numbers, January first, in degrees Celsius.</source>
+            <translation>"%1" lleva doce números, enero primero, en grados Celsius.</translation>
+        </message>
+        <message>
+            <source>There is no programme "%1"; there is: %2.</source>
+            <translation>No hay ningún programa "%1"; hay: %2.</translation>
+        </message>
+        <message>
+            <source>No planting above has the code "%1"; name one that has its block in this file.</source>
+            <translation>Ninguna plantación de arriba tiene el código "%1"; indique una cuyo cuadro esté en este archivo.</translation>
+        </message>
+        <message>
+            <source>No planting above has the code "%1"; write "%2".</source>
+            <translation>Ninguna plantación de arriba tiene el código "%1"; escriba "%2".</translation>
+        </message>
+        <message>
+            <source>"%1" has the rows "%2" backwards; write the lower one first.</source>
+            <translation>"%1" tiene las hileras "%2" al revés; escriba primero la menor.</translation>
+        </message>
+        <message>
+            <source>"%1" has the rows "%2"; row numbers go from 1 to 9999.</source>
+            <translation>"%1" tiene las hileras "%2"; los números de hilera van de 1 a 9999.</translation>
+        </message>
+        <message>
+            <source>"%1" names rows of "%2" twice; name each row once.</source>
+            <translation>"%1" nombra dos veces hileras de "%2"; nombre cada hilera una sola vez.</translation>
+        </message>
+        <message>
+            <source>"%1" has "%2" where rows belong; write them like "1-12, 15".</source>
+            <translation>"%1" tiene "%2" donde van las hileras; escríbalas como "1-12, 15".</translation>
+        </message>
+        <message>
+            <source>This line is not TOML (%1); mend it and read the file again.</source>
+            <translation>Esta línea no es TOML (%1); corríjala y vuelva a leer el archivo.</translation>
+        </message>
+        <message>
+            <source>This %1 has no "%2"; add a line such as %2 = %3.</source>
+            <translation>Aquí, en %1, falta "%2"; agregue una línea como %2 = %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes text; put what it says in quotes.</source>
+            <translation>"%1" lleva texto; ponga lo que dice entre comillas.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a whole number from %2 to %3.</source>
+            <translation>"%1" lleva un número entero de %2 a %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a number, without quotes.</source>
+            <translation>"%1" lleva un número, sin comillas.</translation>
+        </message>
+        <message>
+            <source>"%1" is "%2", which is no day of the calendar; write one that is, like 2027-04-14.</source>
+            <translation>"%1" es "%2", que no es un día del calendario; escriba uno que lo sea, como 2027-04-14.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a day, written like 2027-04-14.</source>
+            <translation>"%1" lleva un día, escrito como 2027-04-14.</translation>
+        </message>
+        <message>
+            <source>"%1" takes a length, such as "11 ft", "36 in" or "0.9 m".</source>
+            <translation>"%1" lleva una longitud, como "11 ft", "36 in" o "0.9 m".</translation>
+        </message>
+        <message>
+            <source>"%1" is "%2"; it takes one of: %3.</source>
+            <translation>"%1" es "%2"; lleva uno de estos: %3.</translation>
+        </message>
+        <message>
+            <source>"%1" takes numbers in square brackets.</source>
+            <translation>"%1" lleva números entre corchetes.</translation>
+        </message>
+        <message>
+            <source>"%1" is a list of tables; head each with [[%1]], in two brackets.</source>
+            <translation>"%1" es una lista de tablas; encabece cada una con [[%1]], con doble corchete.</translation>
+        </message>
+        <message>
+            <source>"%1" is one table; head it with [%1].</source>
+            <translation>"%1" es una sola tabla; encabécela con [%1].</translation>
+        </message>
+        <message>
+            <source>"%2" is no field of this %1; take the line out.</source>
+            <translation>"%2" no es un campo de %1; quite la línea.</translation>
+        </message>
+        <message>
+            <source>"%2" is no field of this %1; write "%3".</source>
+            <translation>"%2" no es un campo de %1; escriba "%3".</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plan</name>
+        <message>
+            <source>%1 in %2, %3: the window would close before it opens; it is held to one day. Look at the stages' dates.</source>
+            <translation>%1 en %2, %3: el plazo cerraría antes de abrir; se limita a un día. Revise las fechas de las etapas.</translation>
+        </message>
+        <message>
+            <source>%1 asks for the programme %2, which is not here. Choose another one for it.</source>
+            <translation>%1 pide el programa %2, que no está aquí. Elija otro.</translation>
+        </message>
+        <message>
+            <source>%1 window moved</source>
+            <translation>%1 plazo cambió de fecha</translation>
+        </message>
+        <message>
+            <source>%1 windows moved</source>
+            <translation>%1 plazos cambiaron de fecha</translation>
+        </message>
+        <message>
+            <source>%1 job appeared</source>
+            <translation>Apareció %1 trabajo</translation>
+        </message>
+        <message>
+            <source>%1 jobs appeared</source>
+            <translation>Aparecieron %1 trabajos</translation>
+        </message>
+        <message>
+            <source>%1 job is no longer asked for</source>
+            <translation>%1 trabajo ya no se pide</translation>
+        </message>
+        <message>
+            <source>%1 jobs are no longer asked for</source>
+            <translation>%1 trabajos ya no se piden</translation>
+        </message>
+        <message>
+            <source>%1 job is no longer asked for but kept for its ticks</source>
+            <translation>%1 trabajo ya no se pide, pero se conserva por sus marcas</translation>
+        </message>
+        <message>
+            <source>%1 jobs are no longer asked for but kept for their ticks</source>
+            <translation>%1 trabajos ya no se piden, pero se conservan por sus marcas</translation>
+        </message>
+    </context>
+    <context>
+        <name>Print</name>
+        <message>
+            <source>The sheet was not printed: the printer did not take it. Check that it is switched on and has paper, then print again.</source>
+            <translation>La hoja no se imprimió: la impresora no la aceptó. Revise que esté encendida y tenga papel, y vuelva a imprimir.</translation>
+        </message>
+        <message>
+            <source>The sheet was not written to %1. Choose a folder that can be written to and has room.</source>
+            <translation>La hoja no se guardó en %1. Elija una carpeta en la que se pueda escribir y que tenga espacio.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintWindow</name>
+        <message>
+            <source>Week %1: %2 to %3</source>
+            <translation>Semana %1: del %2 al %3</translation>
+        </message>
+        <message>
+            <source>%1 job, %2 left to do.</source>
+            <translation>%1 trabajo, %2 por hacer.</translation>
+        </message>
+        <message>
+            <source>%1 jobs, %2 left to do.</source>
+            <translation>%1 trabajos, %2 por hacer.</translation>
+        </message>
+        <message>
+            <source>&amp;Print %1 page…</source>
+            <translation>&amp;Imprimir %1 página…</translation>
+        </message>
+        <message>
+            <source>&amp;Print %1 pages…</source>
+            <translation>&amp;Imprimir %1 páginas…</translation>
+        </message>
+    </context>
+    <context>
+        <name>Programme</name>
+        <message>
+            <source>In %1, %2 is %3, a code Topwire does not date; use one of: %4.</source>
+            <translation>En %1, %2 es %3, un código al que Topwire no le pone fecha; use uno de estos: %4.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 can only be true; to hang the day on something else, name a stage, a month or another operation.</source>
+            <translation>En %1, %2 solo puede ser true; para que el día dependa de otra cosa, indique una etapa, un mes u otra operación.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on nothing; name a stage, planting = true, a month or the operation it comes after.</source>
+            <translation>En %1, %2 no depende de nada; indique una etapa, planting = true, un mes o la operación a la que sigue.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on both %3 and %4; keep one of them.</source>
+            <translation>En %1, %2 depende a la vez de %3 y de %4; deje uno de los dos.</translation>
+        </message>
+        <message>
+            <source>In %1, the id is the same as in line %2; give each operation an id of its own.</source>
+            <translation>En %1, el id es igual al de la línea %2; dé a cada operación un id propio.</translation>
+        </message>
+        <message>
+            <source>In %1, leaves is missing; only work that opens on the planting day may leave it out, so add a line such as: leaves = "1-3"</source>
+            <translation>En %1, falta leaves; solo puede omitirlo un trabajo que abre el día de la plantación, así que agregue una línea como: leaves = "1-3"</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on the operation itself; name another one, a stage or a month.</source>
+            <translation>En %1, %2 depende de la misma operación; indique otra, una etapa o un mes.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on “%3”, which no operation has as its id; name one that is there.</source>
+            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; indique una que exista.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on “%3”, which no operation has as its id; did you mean “%4”?</source>
+            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; ¿quiso decir “%4”?</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on %3, which is not done on %4; leave them out here or add them there.</source>
+            <translation>En %1, %2 depende de %3, que no se hace en %4; quítelos aquí o agréguelos allá.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 hangs on %3, which is first done in leaf %4, after leaf %5 of this one; change the leaves of one of them.</source>
+            <translation>En %1, %2 depende de %3, que se hace por primera vez en la hoja %4, después de la hoja %5 de esta; cambie las hojas de una de las dos.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 comes before %3; move one of the two.</source>
+            <translation>En %1, %2 va antes que %3; mueva uno de los dos.</translation>
+        </message>
+        <message>
+            <source>In %1, the anchors go round in a circle (%2); hang one of these on a stage, a month or the planting day.</source>
+            <translation>En %1, las anclas forman un círculo (%2); haga que una de ellas dependa de una etapa, un mes o el día de plantación.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 holds “%3”, which names no leaves; write 2, "1-3", "-3 to -1" or "4+".</source>
+            <translation>En %1, %2 contiene “%3”, que no indica hojas; escriba 2, "1-3", "-3 to -1" o "4+".</translation>
+        </message>
+        <message>
+            <source>In %1, %2 holds “%3”, which runs backwards; put the lower leaf first.</source>
+            <translation>En %1, %2 contiene “%3”, que va al revés; ponga primero la hoja menor.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 may hold small letters a to z, digits and hyphens only; write it like leader-tie.</source>
+            <translation>En %1, %2 solo puede llevar letras minúsculas de la a a la z, dígitos y guiones; escríbalo como leader-tie.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 names no leaf; write 1, 2, 3 ...</source>
+            <translation>En %1, %2 no indica ninguna hoja; escriba 1, 2, 3 ...</translation>
+        </message>
+        <message>
+            <source>In %1, %2 has %3 lines; the sheet has room for three, so shorten it.</source>
+            <translation>En %1, %2 tiene %3 líneas; en la hoja de trabajo caben tres, así que acórtelo.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not text; put it in quotes.</source>
+            <translation>En %1, %2 no es texto; póngalo entre comillas.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is empty; fill it in or take it out.</source>
+            <translation>En %1, %2 está vacío; llénelo o quítelo.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not a whole number; write it without quotes or a point.</source>
+            <translation>En %1, %2 no es un número entero; escríbalo sin comillas ni punto.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is %3; write a number from %4 to %5.</source>
+            <translation>En %1, %2 es %3; escriba un número de %4 a %5.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not a number above zero; write it without quotes, such as 0.5.</source>
+            <translation>En %1, %2 no es un número mayor que cero; escríbalo sin comillas, como 0.5.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not a list of texts; write each in quotes, all of them in square brackets.</source>
+            <translation>En %1, %2 no es una lista de textos; escriba cada uno entre comillas y todos entre corchetes.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 has no words; sheets are printed in English and in Spanish, so write both.</source>
+            <translation>En %1, %2 no tiene palabras; las hojas se imprimen en inglés y en español, así que escriba ambos.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not given by language; write %2.en and %2.es.</source>
+            <translation>En %1, %2 no está dado por idioma; escriba %2.en y %2.es.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 has %3 lines in English and %4 in Spanish; give each line in both.</source>
+            <translation>En %1, %2 tiene %3 líneas en inglés y %4 en español; dé cada línea en ambos.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not a set of fields; write it in braces, such as { name = value }.</source>
+            <translation>En %1, %2 no es un conjunto de campos; escríbalo entre llaves, como { nombre = valor }.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is not a list of sets of fields; write each in braces, all of them in square brackets.</source>
+            <translation>En %1, %2 no es una lista de conjuntos de campos; escriba cada uno entre llaves y todos entre corchetes.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is missing; add a line such as: %3</source>
+            <translation>En %1, falta %2; agregue una línea como esta: %3</translation>
+        </message>
+        <message>
+            <source>In %1, %2 says “%3”; write one of: %4.</source>
+            <translation>En %1, %2 dice “%3”; escriba uno de estos: %4.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 says “%3”; did you mean “%4”?</source>
+            <translation>En %1, %2 dice “%3”; ¿quiso decir “%4”?</translation>
+        </message>
+        <message>
+            <source>In %1, there is no field %2; take it out or use one of: %3.</source>
+            <translation>En %1, no existe el campo %2; quítelo o use uno de estos: %3.</translation>
+        </message>
+        <message>
+            <source>In %1, there is no field %2; did you mean %3?</source>
+            <translation>En %1, no existe el campo %2; ¿quiso decir %3?</translation>
+        </message>
+        <message>
+            <source>From here on the text is not TOML (%1); correct this line, then read the file again.</source>
+            <translation>Desde aquí el texto no es TOML (%1); corrija esta línea y vuelva a leer el archivo.</translation>
+        </message>
+        <message>
+            <source>In %1, %2 is %3, and this Topwire reads format 1; use a newer Topwire or a programme of format 1.</source>
+            <translation>En %1, %2 es %3, y este Topwire lee el formato 1; use un Topwire más reciente o un programa de formato 1.</translation>
+        </message>
+        <message>
+            <source>In %1, there is no %2; begin each one with a line that says [[operation]].</source>
+            <translation>En %1, no hay ningún %2; empiece cada uno con una línea que diga [[operation]].</translation>
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message>
+            <source>Orchard files (*.topwire)</source>
+            <translation>Archivos de huerto (*.topwire)</translation>
+        </message>
+        <message>
+            <source>&amp;Leave it as it is</source>
+            <translation>&amp;Dejarlo como está</translation>
+        </message>
+        <message>
+            <source>Open an orchard</source>
+            <translation>Abrir un huerto</translation>
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <translation>&amp;Cerrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rows</name>
+        <message>
+            <source>%1 runs backwards. Write the lower row first, as in 1-12.</source>
+            <translation>%1 va al revés. Escriba primero la hilera menor, como en 1-12.</translation>
+        </message>
+        <message>
+            <source>%1 is out of bounds. Rows are numbered from 1 to 9999.</source>
+            <translation>%1 está fuera de los límites. Las hileras se numeran de 1 a 9999.</translation>
+        </message>
+        <message>
+            <source>%1 names a row twice. Name each row once.</source>
+            <translation>%1 nombra una hilera dos veces. Nombre cada hilera una sola vez.</translation>
+        </message>
+        <message>
+            <source>“%1” is not a row or a span of rows. Write 1-12, 15.</source>
+            <translation>“%1” no es una hilera ni un tramo de hileras. Escriba 1-12, 15.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message>
+            <source>Week %1, %2</source>
+            <translation>Semana %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 job</source>
+            <translation>%1 trabajo</translation>
+        </message>
+        <message>
+            <source>%1 jobs</source>
+            <translation>%1 trabajos</translation>
+        </message>
+        <message>
+            <source>%1 block</source>
+            <translation>%1 cuadro</translation>
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation>%1 cuadros</translation>
+        </message>
+        <message>
+            <source>Job</source>
+            <translation>Trabajo</translation>
+        </message>
+        <message>
+            <source>Rows done</source>
+            <translation>Hileras hechas</translation>
+        </message>
+        <message>
+            <source>Start</source>
+            <translation>Inicio</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Fin</translation>
+        </message>
+        <message>
+            <source>Workers</source>
+            <translation>Trabajadores</translation>
+        </message>
+        <message>
+            <source>Hours</source>
+            <translation>Horas</translation>
+        </message>
+        <message>
+            <source>made %1</source>
+            <translation>hecha el %1</translation>
+        </message>
+        <message>
+            <source>No work is open this week.</source>
+            <translation>No hay trabajo abierto esta semana.</translation>
+        </message>
+        <message>
+            <source>The calendar shows which weeks have work; print one of those.</source>
+            <translation>El calendario muestra qué semanas tienen trabajo; imprima una de ellas.</translation>
+        </message>
+        <message>
+            <source>Crew leader</source>
+            <translation>Mayordomo</translation>
+        </message>
+        <message>
+            <source>page %1 of %2</source>
+            <translation>página %1 de %2</translation>
+        </message>
+        <message>
+            <source>Black with a tick: done. Lower half black: partly done. A dash: not in this job.</source>
+            <translation>Negro con palomita: hecha. Medio negro: a medias. Raya: no entra en este trabajo.</translation>
+        </message>
+        <message>
+            <source>pollinizer</source>
+            <translation>polinizador</translation>
+        </message>
+        <message>
+            <source>replants</source>
+            <translation>replantes</translation>
+        </message>
+        <message>
+            <source>late, was to be done by %1</source>
+            <translation>atrasado, era para el %1</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>hasta el %1</translation>
+        </message>
+        <message>
+            <source>%1 tree</source>
+            <translation>%1 árbol</translation>
+        </message>
+        <message>
+            <source>%1 trees</source>
+            <translation>%1 árboles</translation>
+        </message>
+        <message>
+            <source>it rains or the trees are wet</source>
+            <translation>llueve o los árboles están mojados</translation>
+        </message>
+        <message>
+            <source>there is frost</source>
+            <translation>hay helada</translation>
+        </message>
+        <message>
+            <source>it is very hot</source>
+            <translation>hace mucho calor</translation>
+        </message>
+        <message>
+            <source>the wind is strong</source>
+            <translation>sopla viento fuerte</translation>
+        </message>
+        <message>
+            <source>Done when</source>
+            <translation>Listo cuando</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Lleve</translation>
+        </message>
+        <message>
+            <source>Stop if</source>
+            <translation>Pare si</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>Cuidado</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Último día</translation>
+        </message>
+        <message>
+            <source>Job %1 in %2, continued</source>
+            <translation>Trabajo %1 en %2, continuación</translation>
+        </message>
+        <message>
+            <source>%1, continued</source>
+            <translation>%1, continuación</translation>
+        </message>
+        <message>
+            <source>As job %1.</source>
+            <translation>Como el trabajo %1.</translation>
+        </message>
+        <message>
+            <source>Water, rest, shade. Eye protection near wires and with every cut.</source>
+            <translation>Agua, descanso, sombra. Lentes de seguridad cerca del alambre y en cada corte.</translation>
+        </message>
+        <message>
+            <source>Ladders and platforms by local rules. Labels, local rules and your supervisor come first.</source>
+            <translation>Escaleras y plataformas según las reglas locales. Primero la etiqueta, la ley local y su supervisor.</translation>
+        </message>
+        <message>
+            <source>Stop and tell the crew leader if anything is not safe.</source>
+            <translation>Pare y avise al mayordomo si algo no es seguro.</translation>
+        </message>
+        <message>
+            <source>%1 row</source>
+            <translation>%1 hilera</translation>
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation>%1 hileras</translation>
+        </message>
+        <message>
+            <source>To do</source>
+            <translation>Por hacer</translation>
+        </message>
+    </context>
+    <context>
+        <name>State</name>
+        <message>
+            <source>waiting</source>
+            <translation>en espera</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierto</translation>
+        </message>
+        <message>
+            <source>closing</source>
+            <translation>por cerrar</translation>
+        </message>
+        <message>
+            <source>late</source>
+            <translation>atrasado</translation>
+        </message>
+        <message>
+            <source>lapsed</source>
+            <translation>vencido</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>hecho</translation>
+        </message>
+        <message>
+            <source>set aside</source>
+            <translation>apartado</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tables</name>
+        <message>
+            <source>In %1 %2 the field %3 is not text between quotation marks; write it like: %4</source>
+            <translation>En %1 %2 el campo %3 no es texto entre comillas; escríbalo así: %4</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is neither true nor false; write it like: %4</source>
+            <translation>En %1 %2 el campo %3 no es true ni false; escríbalo así: %4</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is not a list of twelve numbers, January first; write it like: %4</source>
+            <translation>En %1 %2 el campo %3 no es una lista de doce números, enero primero; escríbalo así: %4</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is none of: %4. Write one of them.</source>
+            <translation>En %1 %2 el campo %3 no es ninguno de estos: %4. Escriba uno de ellos.</translation>
+        </message>
+        <message>
+            <source>In %1 %2 there is no field %3; take it out or use one of: %4.</source>
+            <translation>En %1 %2 no existe el campo %3; quítelo o use uno de estos: %4.</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is missing; add a line like: %4</source>
+            <translation>En %1 %2 falta el campo %3; agregue una línea así: %4</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 is not a number; write it like: %4</source>
+            <translation>En %1 %2 el campo %3 no es un número; escríbalo así: %4</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 lies outside anything likely; check it and write it like: %4</source>
+            <translation>En %1 %2 el campo %3 está fuera de lo probable; revíselo y escríbalo así: %4</translation>
+        </message>
+        <message>
+            <source>The file stops being TOML here (%1); mend this line.</source>
+            <translation>El archivo deja de ser TOML aquí (%1); corrija esta línea.</translation>
+        </message>
+        <message>
+            <source>%1 does not belong in this file; take it out, or name it [[%2]] if it is one of its rows.</source>
+            <translation>%1 no corresponde a este archivo; quítelo, o póngale el nombre [[%2]] si es una de sus filas.</translation>
+        </message>
+        <message>
+            <source>The file has no rows; begin each with [[%1]].</source>
+            <translation>El archivo no tiene filas; empiece cada una con [[%1]].</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 repeats that of line %4; name it otherwise or take one row out.</source>
+            <translation>En %1 %2 el campo %3 repite el de la línea %4; póngale otro nombre o quite una fila.</translation>
+        </message>
+        <message>
+            <source>In %1 %2 the field %3 lies above the maximum in month %4; check the two lists.</source>
+            <translation>En %1 %2 el campo %3 está por encima de la máxima en el mes %4; revise las dos listas.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Task</name>
+        <message>
+            <source>There is no task "%1"; a task is written as planting, operation, season and pass, with colons between.</source>
+            <translation>No hay ningún trabajo "%1"; un trabajo se escribe como plantación, operación, temporada y pasada, separadas por dos puntos.</translation>
+        </message>
+        <message>
+            <source>There is no task "%1"; the nearest is "%2".</source>
+            <translation>No hay ningún trabajo "%1"; el más parecido es "%2".</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>closes today</source>
+            <translation>cierra hoy</translation>
+        </message>
+        <message>
+            <source>closes %1</source>
+            <translation>cierra el %1</translation>
+        </message>
+        <message>
+            <source>%1 day late</source>
+            <translation>%1 día de atraso</translation>
+        </message>
+        <message>
+            <source>%1 days late</source>
+            <translation>%1 días de atraso</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>hasta el %1</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>desde el %1</translation>
+        </message>
+        <message>
+            <source>%1 of %2 rows</source>
+            <translation>%1 de %2 hileras</translation>
+        </message>
+        <message>
+            <source>%1 of %2 rows · %3 h left</source>
+            <translation>%1 de %2 hileras · faltan %3 h</translation>
+        </message>
+        <message>
+            <source>%1 on %2</source>
+            <translation>%1 sobre %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 to %3</source>
+            <translation>%1: %2 a %3</translation>
+        </message>
+        <message>
+            <source>worth doing until %1</source>
+            <translation>vale la pena hasta el %1</translation>
+        </message>
+        <message>
+            <source>cut off after %1</source>
+            <translation>cortado después del %1</translation>
+        </message>
+        <message>
+            <source>%1 row</source>
+            <translation>%1 hilera</translation>
+        </message>
+        <message>
+            <source>%1 rows</source>
+            <translation>%1 hileras</translation>
+        </message>
+        <message>
+            <source>nothing left to do</source>
+            <translation>no queda nada por hacer</translation>
+        </message>
+        <message>
+            <source>%1 job</source>
+            <translation>%1 trabajo</translation>
+        </message>
+        <message>
+            <source>%1 jobs</source>
+            <translation>%1 trabajos</translation>
+        </message>
+        <message>
+            <source>%1 block</source>
+            <translation>%1 cuadro</translation>
+        </message>
+        <message>
+            <source>%1 blocks</source>
+            <translation>%1 cuadros</translation>
+        </message>
+        <message>
+            <source>%1 in %2 · %3 hour left</source>
+            <translation>%1 en %2 · falta %3 hora</translation>
+        </message>
+        <message>
+            <source>%1 in %2 · %3 hours left</source>
+            <translation>%1 en %2 · faltan %3 horas</translation>
+        </message>
+    </context>
+    <context>
+        <name>TickPanel</name>
+        <message>
+            <source>Tick: %1</source>
+            <translation>Marcar: %1</translation>
+        </message>
+        <message>
+            <source>· done on %1</source>
+            <translation>· hecho el %1</translation>
+        </message>
+        <message>
+            <source>Row %1 is not in this task. It has rows %2.</source>
+            <translation>La hilera %1 no está en este trabajo. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>Rows %1 are not in this task. It has rows %2.</source>
+            <translation>Las hileras %1 no están en este trabajo. Tiene las hileras %2.</translation>
+        </message>
+        <message>
+            <source>Tick %1 row</source>
+            <translation>Marcar %1 hilera</translation>
+        </message>
+        <message>
+            <source>Tick %1 rows</source>
+            <translation>Marcar %1 hileras</translation>
+        </message>
+        <message>
+            <source>Take back %1 row</source>
+            <translation>Desmarcar %1 hilera</translation>
+        </message>
+        <message>
+            <source>Take back %1 rows</source>
+            <translation>Desmarcar %1 hileras</translation>
+        </message>
+    </context>
+    <context>
+        <name>Vigour</name>
+        <message>
+            <source>weak</source>
+            <translation>débil</translation>
+        </message>
+        <message>
+            <source>moderate</source>
+            <translation>moderado</translation>
+        </message>
+        <message>
+            <source>strong</source>
+            <translation>fuerte</translation>
+        </message>
+    </context>
+    <context>
+        <name>Why</name>
+        <message>
+            <source>Opens %1: at %2.</source>
+            <translation>Abre el %1: en %2.</translation>
+        </message>
+        <message>
+            <source>Opens %1: %3 after %2.</source>
+            <translation>Abre el %1: %3 después de %2.</translation>
+        </message>
+        <message>
+            <source>Opens %1: %3 before %2.</source>
+            <translation>Abre el %1: %3 antes de %2.</translation>
+        </message>
+        <message>
+            <source>Closes %1: at %2.</source>
+            <translation>Cierra el %1: en %2.</translation>
+        </message>
+        <message>
+            <source>Closes %1: %3 after %2.</source>
+            <translation>Cierra el %1: %3 después de %2.</translation>
+        </message>
+        <message>
+            <source>Closes %1: %3 before %2.</source>
+            <translation>Cierra el %1: %3 antes de %2.</translation>
+        </message>
+        <message>
+            <source>No longer worth doing after %1: at %2.</source>
+            <translation>Ya no vale la pena después del %1: en %2.</translation>
+        </message>
+        <message>
+            <source>No longer worth doing after %1: %3 after %2.</source>
+            <translation>Ya no vale la pena después del %1: %3 después de %2.</translation>
+        </message>
+        <message>
+            <source>No longer worth doing after %1: %3 before %2.</source>
+            <translation>Ya no vale la pena después del %1: %3 antes de %2.</translation>
+        </message>
+        <message>
+            <source>Opens %1: a person moved it there by hand.</source>
+            <translation>Abre el %1: alguien lo movió ahí a mano.</translation>
+        </message>
+        <message>
+            <source>Closes %1: a person moved it there by hand.</source>
+            <translation>Cierra el %1: alguien lo movió ahí a mano.</translation>
+        </message>
+        <message>
+            <source>Seen on %2: %1.</source>
+            <translation>Visto el %2: %1.</translation>
+        </message>
+        <message>
+            <source>Expected on %2: %1; eight years in ten between %3 and %4.</source>
+            <translation>Se espera el %2: %1; ocho años de cada diez entre el %3 y el %4.</translation>
+        </message>
+        <message>
+            <source>Heat: %1 of %2 degree days above %3 °C are in, counted from %4.</source>
+            <translation>Calor: van %1 de %2 grados-día por encima de %3 °C, contados desde el %4.</translation>
+        </message>
+        <message>
+            <source>It is counted in days from another stage or from the calendar; no heat sum is published for it.</source>
+            <translation>Se cuenta en días desde otra etapa o por el calendario; no hay suma de calor publicada para ella.</translation>
+        </message>
+        <message>
+            <source>New trees wake late: %1 days are added in the first leaf.</source>
+            <translation>Los árboles nuevos brotan tarde: se agregan %1 días en la primera hoja.</translation>
+        </message>
+        <message>
+            <source>It follows from %1, which was seen.</source>
+            <translation>Se deduce de %1, que se observó.</translation>
+        </message>
+        <message>
+            <source>The block's elevation changes the station's temperatures by %1 °C.</source>
+            <translation>La altitud del cuadro cambia las temperaturas de la estación en %1 °C.</translation>
+        </message>
+        <message>
+            <source>This cultivar comes %1 days after Golden Delicious.</source>
+            <translation>Esta variedad viene %1 días después de Golden Delicious.</translation>
+        </message>
+        <message>
+            <source>This cultivar comes %1 days before Golden Delicious.</source>
+            <translation>Esta variedad viene %1 días antes de Golden Delicious.</translation>
+        </message>
+        <message>
+            <source>That job was finished on %1.</source>
+            <translation>Ese trabajo se terminó el %1.</translation>
+        </message>
+        <message>
+            <source>That job is not finished; its closing, %1, is taken until it is.</source>
+            <translation>Ese trabajo no está terminado; mientras tanto se toma su cierre, el %1.</translation>
+        </message>
+        <message>
+            <source>The programme no longer asks for this job; it stays for its ticks or for what a person said of it.</source>
+            <translation>El programa ya no pide este trabajo; se conserva por sus marcas o por lo que alguien dijo de él.</translation>
+        </message>
+        <message>
+            <source>After %1 the next visit takes its place.</source>
+            <translation>Después del %1, la siguiente visita toma su lugar.</translation>
+        </message>
+        <message>
+            <source>%1</source>
+            <translation>%1</translation>
+        </message>
+        <message>
+            <source>It waits for the planting day: before it there is no tree.</source>
+            <translation>Espera el día de plantación: antes de él no hay árbol.</translation>
+        </message>
+        <message>
+            <source>Visit %1 of one every %2 days.</source>
+            <translation>Visita %1, con una cada %2 días.</translation>
+        </message>
+        <message>
+            <source>Opens %1.</source>
+            <translation>Abre el %1.</translation>
+        </message>
+        <message>
+            <source>Closes %1, when the next visit is due.</source>
+            <translation>Cierra el %1, cuando toca la siguiente visita.</translation>
+        </message>
+        <message>
+            <source>Vigour class: %1, by the grower's word.</source>
+            <translation>Clase de vigor: %1, según el productor.</translation>
+        </message>
+        <message>
+            <source>Vigour class: %1, from %2 (%3) on %4 (%5).</source>
+            <translation>Clase de vigor: %1, por %2 (%3) sobre %4 (%5).</translation>
+        </message>
+        <message>
+            <source>Labour: %1 trees at %2 seconds each, %3 worker-hours.</source>
+            <translation>Mano de obra: %1 árboles a %2 segundos cada uno, %3 horas de trabajo.</translation>
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation>Fuente: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::BlockForm</name>
+        <message>
+            <source>&amp;Save block</source>
+            <translation>&amp;Guardar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>As it is called in the field</source>
+            <translation>Como se le llama en el campo</translation>
+        </message>
+        <message>
+            <source>&amp;Rows</source>
+            <translation>&amp;Hileras</translation>
+        </message>
+        <message>
+            <source>As you number them: 1-24, or 1-12, 15</source>
+            <translation>Según las numere usted: 1-24, o 1-12, 15</translation>
+        </message>
+        <message>
+            <source>Between r&amp;ows</source>
+            <translation>&amp;Entre hileras</translation>
+        </message>
+        <message>
+            <source>&amp;Length of a row</source>
+            <translation>&amp;Largo de la hilera</translation>
+        </message>
+        <message>
+            <source>May stay empty where you count the trees</source>
+            <translation>Puede quedar vacío si usted cuenta los árboles</translation>
+        </message>
+        <message>
+            <source>Ele&amp;vation</source>
+            <translation>Al&amp;titud</translation>
+        </message>
+        <message>
+            <source>No&amp;tes</source>
+            <translation>N&amp;otas</translation>
+        </message>
+        <message>
+            <source>&amp;Close without saving</source>
+            <translation>&amp;Cerrar sin guardar</translation>
+        </message>
+        <message>
+            <source>A new block</source>
+            <translation>Un cuadro nuevo</translation>
+        </message>
+        <message>
+            <source>Edit %1</source>
+            <translation>Editar %1</translation>
+        </message>
+        <message>
+            <source>Such as 3.6 m</source>
+            <translation>Por ejemplo, 3.6 m</translation>
+        </message>
+        <message>
+            <source>Such as 11 ft</source>
+            <translation>Por ejemplo, 11 ft</translation>
+        </message>
+        <message>
+            <source>The orchard's, %1, where empty</source>
+            <translation>La del huerto, %1, si queda vacío</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::BlockList</name>
+        <message>
+            <source>Blocks</source>
+            <translation>Cuadros</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::BlockRowsModel</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::BlocksPage</name>
+        <message>
+            <source>&amp;Edit block</source>
+            <translation>&amp;Editar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Delete block</source>
+            <translation>E&amp;liminar cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;Add a block</source>
+            <translation>&amp;Agregar un cuadro</translation>
+        </message>
+        <message>
+            <source>No blocks yet.</source>
+            <translation>Aún no hay cuadros.</translation>
+        </message>
+        <message>
+            <source>A block is a piece of ground with rows.</source>
+            <translation>Un cuadro es un terreno con hileras.</translation>
+        </message>
+        <message>
+            <source>Blocks</source>
+            <translation>Cuadros</translation>
+        </message>
+        <message>
+            <source>Delete %1 with its plantings and what was seen in them? Undo brings it back.</source>
+            <translation>¿Eliminar %1 con sus plantaciones y lo que se observó en ellas? Deshacer lo recupera.</translation>
+        </message>
+        <message>
+            <source>&amp;Delete %1</source>
+            <translation>E&amp;liminar %1</translation>
+        </message>
+        <message>
+            <source>Delete %1? Undo brings it back.</source>
+            <translation>¿Eliminar %1? Deshacer lo recupera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::CalendarPage</name>
+        <message>
+            <source>&amp;Undo</source>
+            <translation>&amp;Deshacer</translation>
+        </message>
+        <message>
+            <source>Nothing to undo yet.</source>
+            <translation>Aún no hay nada que deshacer.</translation>
+        </message>
+        <message>
+            <source>&amp;Show: all work</source>
+            <translation>Mos&amp;trar: todos los trabajos</translation>
+        </message>
+        <message>
+            <source>&amp;Show: some work</source>
+            <translation>Mos&amp;trar: algunos trabajos</translation>
+        </message>
+        <message>
+            <source>&amp;Show: %1</source>
+            <translation>Mos&amp;trar: %1</translation>
+        </message>
+        <message>
+            <source>Earlier</source>
+            <translation>Antes</translation>
+        </message>
+        <message>
+            <source>Earlier (Page Up)</source>
+            <translation>Antes (Re Pág)</translation>
+        </message>
+        <message>
+            <source>&amp;Today</source>
+            <translation>&amp;Hoy</translation>
+        </message>
+        <message>
+            <source>Go to today (Home)</source>
+            <translation>Ir a hoy (Inicio)</translation>
+        </message>
+        <message>
+            <source>Later</source>
+            <translation>Después</translation>
+        </message>
+        <message>
+            <source>Later (Page Down)</source>
+            <translation>Después (Av Pág)</translation>
+        </message>
+        <message>
+            <source>&amp;Month</source>
+            <translation>&amp;Mes</translation>
+        </message>
+        <message>
+            <source>Wee&amp;k</source>
+            <translation>&amp;Semana</translation>
+        </message>
+        <message>
+            <source>&amp;Print the week</source>
+            <translation>&amp;Imprimir la semana</translation>
+        </message>
+        <message>
+            <source>The calendar fills once a block is planted.</source>
+            <translation>El calendario se llena en cuanto haya un cuadro plantado.</translation>
+        </message>
+        <message>
+            <source>Add a block and say what grows in it; its work then stands here with dates.</source>
+            <translation>Agregue un cuadro e indique qué crece en él; sus trabajos aparecerán aquí con fechas.</translation>
+        </message>
+        <message>
+            <source>&amp;Add a block</source>
+            <translation>&amp;Agregar un cuadro</translation>
+        </message>
+        <message>
+            <source>&amp;All work</source>
+            <translation>&amp;Todos los trabajos</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::CellLegend</name>
+        <message>
+            <source>chosen</source>
+            <translation>elegido</translation>
+        </message>
+        <message>
+            <source>to do</source>
+            <translation>por hacer</translation>
+        </message>
+        <message>
+            <source>partly</source>
+            <translation>en parte</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>hecho</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::Checklist</name>
+        <message>
+            <source>&amp;Add work</source>
+            <translation>&amp;Agregar trabajo</translation>
+        </message>
+        <message>
+            <source>No window is open on this day. Choose another day, or add work of your own.</source>
+            <translation>No hay ningún plazo abierto este día. Elija otro día o agregue un trabajo propio.</translation>
+        </message>
+    </context>
+    <context>
+        <name>topwire::MainWindow</name>
         <message>
             <source>The file is open in another window. You can look, not change.</source>
             <translation>El archivo está abierto en otra ventana. Puede verlo, pero no cambiarlo.</translation>
@@ -1324,7 +2242,7 @@ Las fechas y las cifras son estimaciones para planear. Las etiquetas, las normas
         </message>
     </context>
     <context>
-        <name>MonthView</name>
+        <name>topwire::MonthView</name>
         <message>
             <source>Calendar</source>
             <translation>Calendario</translation>
@@ -1345,7 +2263,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>NormalsTable</name>
+        <name>topwire::NormalsTable</name>
         <message>
             <source>Monthly normals</source>
             <translation>Normales mensuales</translation>
@@ -1368,179 +2286,21 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>NoticeBar</name>
+        <name>topwire::NoticeBar</name>
         <message>
             <source>Put &amp;away</source>
             <translation>&amp;Ocultar</translation>
         </message>
     </context>
     <context>
-        <name>Orchard file</name>
-        <message>
-            <source>This planting is both "planted" and "planned"; keep the one that is so.</source>
-            <translation>Esta plantación tiene "planted" y "planned" a la vez; deje el que corresponda.</translation>
-        </message>
-        <message>
-            <source>There is no stage "%1"; write its BBCH code, such as 53, or its name, such as "green tip".</source>
-            <translation>No hay ninguna etapa "%1"; escriba su código BBCH, como 53, o su nombre, como "green tip".</translation>
-        </message>
-        <message>
-            <source>There is no stage "%1"; write "%2".</source>
-            <translation>No hay ninguna etapa "%1"; escriba "%2".</translation>
-        </message>
-        <message>
-            <source>The file has no table [orchard]; add one with the orchard's name, latitude, elevation and station.</source>
-            <translation>El archivo no tiene la tabla [orchard]; agregue una con el nombre, la latitud, la altitud y la estación del huerto.</translation>
-        </message>
-        <message>
-            <source>There is no station "%1"; name a shipped one, or give its monthly normals in [orchard.normals].</source>
-            <translation>No hay ninguna estación "%1"; indique una de las incluidas o dé sus normales mensuales en [orchard.normals].</translation>
-        </message>
-        <message>
-            <source>There is no station "%1"; "%2" is the nearest name, or give its monthly normals in [orchard.normals].</source>
-            <translation>No hay ninguna estación "%1"; "%2" es el nombre más parecido, o dé sus normales mensuales en [orchard.normals].</translation>
-        </message>
-        <message>
-            <source>"%1" takes twelve numbers, January first, in degrees Celsius.</source>
-            <translation>"%1" lleva doce números, enero primero, en grados Celsius.</translation>
-        </message>
-        <message>
-            <source>There is no programme "%1"; there is: %2.</source>
-            <translation>No hay ningún programa "%1"; hay: %2.</translation>
-        </message>
-        <message>
-            <source>No planting above has the code "%1"; name one that has its block in this file.</source>
-            <translation>Ninguna plantación de arriba tiene el código "%1"; indique una cuyo cuadro esté en este archivo.</translation>
-        </message>
-        <message>
-            <source>No planting above has the code "%1"; write "%2".</source>
-            <translation>Ninguna plantación de arriba tiene el código "%1"; escriba "%2".</translation>
-        </message>
-        <message>
-            <source>"%1" has the rows "%2" backwards; write the lower one first.</source>
-            <translation>"%1" tiene las hileras "%2" al revés; escriba primero la menor.</translation>
-        </message>
-        <message>
-            <source>"%1" has the rows "%2"; row numbers go from 1 to 9999.</source>
-            <translation>"%1" tiene las hileras "%2"; los números de hilera van de 1 a 9999.</translation>
-        </message>
-        <message>
-            <source>"%1" names rows of "%2" twice; name each row once.</source>
-            <translation>"%1" nombra dos veces hileras de "%2"; nombre cada hilera una sola vez.</translation>
-        </message>
-        <message>
-            <source>"%1" has "%2" where rows belong; write them like "1-12, 15".</source>
-            <translation>"%1" tiene "%2" donde van las hileras; escríbalas como "1-12, 15".</translation>
-        </message>
-        <message>
-            <source>This line is not TOML (%1); mend it and read the file again.</source>
-            <translation>Esta línea no es TOML (%1); corríjala y vuelva a leer el archivo.</translation>
-        </message>
-        <message>
-            <source>This %1 has no "%2"; add a line such as %2 = %3.</source>
-            <translation>Aquí, en %1, falta "%2"; agregue una línea como %2 = %3.</translation>
-        </message>
-        <message>
-            <source>"%1" takes text; put what it says in quotes.</source>
-            <translation>"%1" lleva texto; ponga lo que dice entre comillas.</translation>
-        </message>
-        <message>
-            <source>"%1" takes a whole number from %2 to %3.</source>
-            <translation>"%1" lleva un número entero de %2 a %3.</translation>
-        </message>
-        <message>
-            <source>"%1" takes a number, without quotes.</source>
-            <translation>"%1" lleva un número, sin comillas.</translation>
-        </message>
-        <message>
-            <source>"%1" is "%2", which is no day of the calendar; write one that is, like 2027-04-14.</source>
-            <translation>"%1" es "%2", que no es un día del calendario; escriba uno que lo sea, como 2027-04-14.</translation>
-        </message>
-        <message>
-            <source>"%1" takes a day, written like 2027-04-14.</source>
-            <translation>"%1" lleva un día, escrito como 2027-04-14.</translation>
-        </message>
-        <message>
-            <source>"%1" takes a length, such as "11 ft", "36 in" or "0.9 m".</source>
-            <translation>"%1" lleva una longitud, como "11 ft", "36 in" o "0.9 m".</translation>
-        </message>
-        <message>
-            <source>"%1" is "%2"; it takes one of: %3.</source>
-            <translation>"%1" es "%2"; lleva uno de estos: %3.</translation>
-        </message>
-        <message>
-            <source>"%1" takes numbers in square brackets.</source>
-            <translation>"%1" lleva números entre corchetes.</translation>
-        </message>
-        <message>
-            <source>"%1" is a list of tables; head each with [[%1]], in two brackets.</source>
-            <translation>"%1" es una lista de tablas; encabece cada una con [[%1]], con doble corchete.</translation>
-        </message>
-        <message>
-            <source>"%1" is one table; head it with [%1].</source>
-            <translation>"%1" es una sola tabla; encabécela con [%1].</translation>
-        </message>
-        <message>
-            <source>"%2" is no field of this %1; take the line out.</source>
-            <translation>"%2" no es un campo de %1; quite la línea.</translation>
-        </message>
-        <message>
-            <source>"%2" is no field of this %1; write "%3".</source>
-            <translation>"%2" no es un campo de %1; escriba "%3".</translation>
-        </message>
-    </context>
-    <context>
-        <name>PagePreview</name>
+        <name>topwire::PagePreview</name>
         <message>
             <source>Preview</source>
             <translation>Vista previa</translation>
         </message>
     </context>
     <context>
-        <name>Plan</name>
-        <message>
-            <source>%1 in %2, %3: the window would close before it opens; it is held to one day. Look at the stages' dates.</source>
-            <translation>%1 en %2, %3: el plazo cerraría antes de abrir; se limita a un día. Revise las fechas de las etapas.</translation>
-        </message>
-        <message>
-            <source>%1 asks for the programme %2, which is not here. Choose another one for it.</source>
-            <translation>%1 pide el programa %2, que no está aquí. Elija otro.</translation>
-        </message>
-        <message>
-            <source>%1 window moved</source>
-            <translation>%1 plazo cambió de fecha</translation>
-        </message>
-        <message>
-            <source>%1 windows moved</source>
-            <translation>%1 plazos cambiaron de fecha</translation>
-        </message>
-        <message>
-            <source>%1 job appeared</source>
-            <translation>Apareció %1 trabajo</translation>
-        </message>
-        <message>
-            <source>%1 jobs appeared</source>
-            <translation>Aparecieron %1 trabajos</translation>
-        </message>
-        <message>
-            <source>%1 job is no longer asked for</source>
-            <translation>%1 trabajo ya no se pide</translation>
-        </message>
-        <message>
-            <source>%1 jobs are no longer asked for</source>
-            <translation>%1 trabajos ya no se piden</translation>
-        </message>
-        <message>
-            <source>%1 job is no longer asked for but kept for its ticks</source>
-            <translation>%1 trabajo ya no se pide, pero se conserva por sus marcas</translation>
-        </message>
-        <message>
-            <source>%1 jobs are no longer asked for but kept for their ticks</source>
-            <translation>%1 trabajos ya no se piden, pero se conservan por sus marcas</translation>
-        </message>
-    </context>
-    <context>
-        <name>PlantingForm</name>
+        <name>topwire::PlantingForm</name>
         <message>
             <source>&amp;Save planting</source>
             <translation>&amp;Guardar plantación</translation>
@@ -1627,7 +2387,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>PlantingsCard</name>
+        <name>topwire::PlantingsCard</name>
         <message>
             <source>Add a &amp;planting</source>
             <translation>Agregar una &amp;plantación</translation>
@@ -1670,18 +2430,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>Print</name>
-        <message>
-            <source>The sheet was not printed: the printer did not take it. Check that it is switched on and has paper, then print again.</source>
-            <translation>La hoja no se imprimió: la impresora no la aceptó. Revise que esté encendida y tenga papel, y vuelva a imprimir.</translation>
-        </message>
-        <message>
-            <source>The sheet was not written to %1. Choose a folder that can be written to and has room.</source>
-            <translation>La hoja no se guardó en %1. Elija una carpeta en la que se pueda escribir y que tenga espacio.</translation>
-        </message>
-    </context>
-    <context>
-        <name>PrintWindow</name>
+        <name>topwire::PrintWindow</name>
         <message>
             <source>Print the week</source>
             <translation>Imprimir la semana</translation>
@@ -1723,26 +2472,6 @@ más</translation>
             <translation>&amp;Cerrar</translation>
         </message>
         <message>
-            <source>Week %1: %2 to %3</source>
-            <translation>Semana %1: del %2 al %3</translation>
-        </message>
-        <message>
-            <source>%1 job, %2 left to do.</source>
-            <translation>%1 trabajo, %2 por hacer.</translation>
-        </message>
-        <message>
-            <source>%1 jobs, %2 left to do.</source>
-            <translation>%1 trabajos, %2 por hacer.</translation>
-        </message>
-        <message>
-            <source>&amp;Print %1 page…</source>
-            <translation>&amp;Imprimir %1 página…</translation>
-        </message>
-        <message>
-            <source>&amp;Print %1 pages…</source>
-            <translation>&amp;Imprimir %1 páginas…</translation>
-        </message>
-        <message>
             <source>Save as PDF</source>
             <translation>Guardar como PDF</translation>
         </message>
@@ -1752,177 +2481,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>Programme</name>
-        <message>
-            <source>In %1, %2 is %3, a code Topwire does not date; use one of: %4.</source>
-            <translation>En %1, %2 es %3, un código al que Topwire no le pone fecha; use uno de estos: %4.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 can only be true; to hang the day on something else, name a stage, a month or another operation.</source>
-            <translation>En %1, %2 solo puede ser true; para que el día dependa de otra cosa, indique una etapa, un mes u otra operación.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on nothing; name a stage, planting = true, a month or the operation it comes after.</source>
-            <translation>En %1, %2 no depende de nada; indique una etapa, planting = true, un mes o la operación a la que sigue.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on both %3 and %4; keep one of them.</source>
-            <translation>En %1, %2 depende a la vez de %3 y de %4; deje uno de los dos.</translation>
-        </message>
-        <message>
-            <source>In %1, the id is the same as in line %2; give each operation an id of its own.</source>
-            <translation>En %1, el id es igual al de la línea %2; dé a cada operación un id propio.</translation>
-        </message>
-        <message>
-            <source>In %1, leaves is missing; only work that opens on the planting day may leave it out, so add a line such as: leaves = "1-3"</source>
-            <translation>En %1, falta leaves; solo puede omitirlo un trabajo que abre el día de la plantación, así que agregue una línea como: leaves = "1-3"</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on the operation itself; name another one, a stage or a month.</source>
-            <translation>En %1, %2 depende de la misma operación; indique otra, una etapa o un mes.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on “%3”, which no operation has as its id; name one that is there.</source>
-            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; indique una que exista.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on “%3”, which no operation has as its id; did you mean “%4”?</source>
-            <translation>En %1, %2 depende de “%3”, que no es el id de ninguna operación; ¿quiso decir “%4”?</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on %3, which is not done on %4; leave them out here or add them there.</source>
-            <translation>En %1, %2 depende de %3, que no se hace en %4; quítelos aquí o agréguelos allá.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 hangs on %3, which is first done in leaf %4, after leaf %5 of this one; change the leaves of one of them.</source>
-            <translation>En %1, %2 depende de %3, que se hace por primera vez en la hoja %4, después de la hoja %5 de esta; cambie las hojas de una de las dos.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 comes before %3; move one of the two.</source>
-            <translation>En %1, %2 va antes que %3; mueva uno de los dos.</translation>
-        </message>
-        <message>
-            <source>In %1, the anchors go round in a circle (%2); hang one of these on a stage, a month or the planting day.</source>
-            <translation>En %1, las anclas forman un círculo (%2); haga que una de ellas dependa de una etapa, un mes o el día de plantación.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 holds “%3”, which names no leaves; write 2, "1-3", "-3 to -1" or "4+".</source>
-            <translation>En %1, %2 contiene “%3”, que no indica hojas; escriba 2, "1-3", "-3 to -1" o "4+".</translation>
-        </message>
-        <message>
-            <source>In %1, %2 holds “%3”, which runs backwards; put the lower leaf first.</source>
-            <translation>En %1, %2 contiene “%3”, que va al revés; ponga primero la hoja menor.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 may hold small letters a to z, digits and hyphens only; write it like leader-tie.</source>
-            <translation>En %1, %2 solo puede llevar letras minúsculas de la a a la z, dígitos y guiones; escríbalo como leader-tie.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 names no leaf; write 1, 2, 3 ...</source>
-            <translation>En %1, %2 no indica ninguna hoja; escriba 1, 2, 3 ...</translation>
-        </message>
-        <message>
-            <source>In %1, %2 has %3 lines; the sheet has room for three, so shorten it.</source>
-            <translation>En %1, %2 tiene %3 líneas; en la hoja de trabajo caben tres, así que acórtelo.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not text; put it in quotes.</source>
-            <translation>En %1, %2 no es texto; póngalo entre comillas.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is empty; fill it in or take it out.</source>
-            <translation>En %1, %2 está vacío; llénelo o quítelo.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not a whole number; write it without quotes or a point.</source>
-            <translation>En %1, %2 no es un número entero; escríbalo sin comillas ni punto.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is %3; write a number from %4 to %5.</source>
-            <translation>En %1, %2 es %3; escriba un número de %4 a %5.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not a number above zero; write it without quotes, such as 0.5.</source>
-            <translation>En %1, %2 no es un número mayor que cero; escríbalo sin comillas, como 0.5.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not a list of texts; write each in quotes, all of them in square brackets.</source>
-            <translation>En %1, %2 no es una lista de textos; escriba cada uno entre comillas y todos entre corchetes.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 has no words; sheets are printed in English and in Spanish, so write both.</source>
-            <translation>En %1, %2 no tiene palabras; las hojas se imprimen en inglés y en español, así que escriba ambos.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not given by language; write %2.en and %2.es.</source>
-            <translation>En %1, %2 no está dado por idioma; escriba %2.en y %2.es.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 has %3 lines in English and %4 in Spanish; give each line in both.</source>
-            <translation>En %1, %2 tiene %3 líneas en inglés y %4 en español; dé cada línea en ambos.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not a set of fields; write it in braces, such as { name = value }.</source>
-            <translation>En %1, %2 no es un conjunto de campos; escríbalo entre llaves, como { nombre = valor }.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is not a list of sets of fields; write each in braces, all of them in square brackets.</source>
-            <translation>En %1, %2 no es una lista de conjuntos de campos; escriba cada uno entre llaves y todos entre corchetes.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is missing; add a line such as: %3</source>
-            <translation>En %1, falta %2; agregue una línea como esta: %3</translation>
-        </message>
-        <message>
-            <source>In %1, %2 says “%3”; write one of: %4.</source>
-            <translation>En %1, %2 dice “%3”; escriba uno de estos: %4.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 says “%3”; did you mean “%4”?</source>
-            <translation>En %1, %2 dice “%3”; ¿quiso decir “%4”?</translation>
-        </message>
-        <message>
-            <source>In %1, there is no field %2; take it out or use one of: %3.</source>
-            <translation>En %1, no existe el campo %2; quítelo o use uno de estos: %3.</translation>
-        </message>
-        <message>
-            <source>In %1, there is no field %2; did you mean %3?</source>
-            <translation>En %1, no existe el campo %2; ¿quiso decir %3?</translation>
-        </message>
-        <message>
-            <source>From here on the text is not TOML (%1); correct this line, then read the file again.</source>
-            <translation>Desde aquí el texto no es TOML (%1); corrija esta línea y vuelva a leer el archivo.</translation>
-        </message>
-        <message>
-            <source>In %1, %2 is %3, and this Topwire reads format 1; use a newer Topwire or a programme of format 1.</source>
-            <translation>En %1, %2 es %3, y este Topwire lee el formato 1; use un Topwire más reciente o un programa de formato 1.</translation>
-        </message>
-        <message>
-            <source>In %1, there is no %2; begin each one with a line that says [[operation]].</source>
-            <translation>En %1, no hay ningún %2; empiece cada uno con una línea que diga [[operation]].</translation>
-        </message>
-    </context>
-    <context>
-        <name>Questions</name>
-        <message>
-            <source>Orchard files (*.topwire)</source>
-            <translation>Archivos de huerto (*.topwire)</translation>
-        </message>
-        <message>
-            <source>&amp;Leave it as it is</source>
-            <translation>&amp;Dejarlo como está</translation>
-        </message>
-        <message>
-            <source>Open an orchard</source>
-            <translation>Abrir un huerto</translation>
-        </message>
-        <message>
-            <source>&amp;Close</source>
-            <translation>&amp;Cerrar</translation>
-        </message>
-    </context>
-    <context>
-        <name>RecordsCard</name>
+        <name>topwire::RecordsCard</name>
         <message>
             <source>%1 (%2 %)</source>
             <translation>%1 (%2 %)</translation>
@@ -1945,7 +2504,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>RowGrid</name>
+        <name>topwire::RowGrid</name>
         <message>
             <source>Rows</source>
             <translation>Hileras</translation>
@@ -1964,7 +2523,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>RowLegend</name>
+        <name>topwire::RowLegend</name>
         <message>
             <source>done</source>
             <translation>hecha</translation>
@@ -1991,7 +2550,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>RowPicture</name>
+        <name>topwire::RowPicture</name>
         <message>
             <source>P</source>
             <comment>a pollinizer's row</comment>
@@ -2031,26 +2590,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>Rows</name>
-        <message>
-            <source>%1 runs backwards. Write the lower row first, as in 1-12.</source>
-            <translation>%1 va al revés. Escriba primero la hilera menor, como en 1-12.</translation>
-        </message>
-        <message>
-            <source>%1 is out of bounds. Rows are numbered from 1 to 9999.</source>
-            <translation>%1 está fuera de los límites. Las hileras se numeran de 1 a 9999.</translation>
-        </message>
-        <message>
-            <source>%1 names a row twice. Name each row once.</source>
-            <translation>%1 nombra una hilera dos veces. Nombre cada hilera una sola vez.</translation>
-        </message>
-        <message>
-            <source>“%1” is not a row or a span of rows. Write 1-12, 15.</source>
-            <translation>“%1” no es una hilera ni un tramo de hileras. Escriba 1-12, 15.</translation>
-        </message>
-    </context>
-    <context>
-        <name>RowsCard</name>
+        <name>topwire::RowsCard</name>
         <message>
             <source>Show on the ca&amp;lendar</source>
             <translation>Mostrar en el calen&amp;dario</translation>
@@ -2077,7 +2617,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>SettingsPage</name>
+        <name>topwire::SettingsPage</name>
         <message>
             <source>&amp;Save settings</source>
             <translation>&amp;Guardar ajustes</translation>
@@ -2180,174 +2720,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>Sheet</name>
-        <message>
-            <source>Week %1, %2</source>
-            <translation>Semana %1, %2</translation>
-        </message>
-        <message>
-            <source>%1 job</source>
-            <translation>%1 trabajo</translation>
-        </message>
-        <message>
-            <source>%1 jobs</source>
-            <translation>%1 trabajos</translation>
-        </message>
-        <message>
-            <source>%1 block</source>
-            <translation>%1 cuadro</translation>
-        </message>
-        <message>
-            <source>%1 blocks</source>
-            <translation>%1 cuadros</translation>
-        </message>
-        <message>
-            <source>Job</source>
-            <translation>Trabajo</translation>
-        </message>
-        <message>
-            <source>Rows done</source>
-            <translation>Hileras hechas</translation>
-        </message>
-        <message>
-            <source>Start</source>
-            <translation>Inicio</translation>
-        </message>
-        <message>
-            <source>Stop</source>
-            <translation>Fin</translation>
-        </message>
-        <message>
-            <source>Workers</source>
-            <translation>Trabajadores</translation>
-        </message>
-        <message>
-            <source>Hours</source>
-            <translation>Horas</translation>
-        </message>
-        <message>
-            <source>made %1</source>
-            <translation>hecha el %1</translation>
-        </message>
-        <message>
-            <source>No work is open this week.</source>
-            <translation>No hay trabajo abierto esta semana.</translation>
-        </message>
-        <message>
-            <source>The calendar shows which weeks have work; print one of those.</source>
-            <translation>El calendario muestra qué semanas tienen trabajo; imprima una de ellas.</translation>
-        </message>
-        <message>
-            <source>Crew leader</source>
-            <translation>Mayordomo</translation>
-        </message>
-        <message>
-            <source>page %1 of %2</source>
-            <translation>página %1 de %2</translation>
-        </message>
-        <message>
-            <source>Black with a tick: done. Lower half black: partly done. A dash: not in this job.</source>
-            <translation>Negro con palomita: hecha. Medio negro: a medias. Raya: no entra en este trabajo.</translation>
-        </message>
-        <message>
-            <source>pollinizer</source>
-            <translation>polinizador</translation>
-        </message>
-        <message>
-            <source>replants</source>
-            <translation>replantes</translation>
-        </message>
-        <message>
-            <source>late, was to be done by %1</source>
-            <translation>atrasado, era para el %1</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>hasta el %1</translation>
-        </message>
-        <message>
-            <source>%1 tree</source>
-            <translation>%1 árbol</translation>
-        </message>
-        <message>
-            <source>%1 trees</source>
-            <translation>%1 árboles</translation>
-        </message>
-        <message>
-            <source>it rains or the trees are wet</source>
-            <translation>llueve o los árboles están mojados</translation>
-        </message>
-        <message>
-            <source>there is frost</source>
-            <translation>hay helada</translation>
-        </message>
-        <message>
-            <source>it is very hot</source>
-            <translation>hace mucho calor</translation>
-        </message>
-        <message>
-            <source>the wind is strong</source>
-            <translation>sopla viento fuerte</translation>
-        </message>
-        <message>
-            <source>Done when</source>
-            <translation>Listo cuando</translation>
-        </message>
-        <message>
-            <source>Take</source>
-            <translation>Lleve</translation>
-        </message>
-        <message>
-            <source>Stop if</source>
-            <translation>Pare si</translation>
-        </message>
-        <message>
-            <source>Care</source>
-            <translation>Cuidado</translation>
-        </message>
-        <message>
-            <source>Last day</source>
-            <translation>Último día</translation>
-        </message>
-        <message>
-            <source>Job %1 in %2, continued</source>
-            <translation>Trabajo %1 en %2, continuación</translation>
-        </message>
-        <message>
-            <source>%1, continued</source>
-            <translation>%1, continuación</translation>
-        </message>
-        <message>
-            <source>As job %1.</source>
-            <translation>Como el trabajo %1.</translation>
-        </message>
-        <message>
-            <source>Water, rest, shade. Eye protection near wires and with every cut.</source>
-            <translation>Agua, descanso, sombra. Lentes de seguridad cerca del alambre y en cada corte.</translation>
-        </message>
-        <message>
-            <source>Ladders and platforms by local rules. Labels, local rules and your supervisor come first.</source>
-            <translation>Escaleras y plataformas según las reglas locales. Primero la etiqueta, la ley local y su supervisor.</translation>
-        </message>
-        <message>
-            <source>Stop and tell the crew leader if anything is not safe.</source>
-            <translation>Pare y avise al mayordomo si algo no es seguro.</translation>
-        </message>
-        <message>
-            <source>%1 row</source>
-            <translation>%1 hilera</translation>
-        </message>
-        <message>
-            <source>%1 rows</source>
-            <translation>%1 hileras</translation>
-        </message>
-        <message>
-            <source>To do</source>
-            <translation>Por hacer</translation>
-        </message>
-    </context>
-    <context>
-        <name>StagesCard</name>
+        <name>topwire::StagesCard</name>
         <message>
             <source>seen</source>
             <translation>observada</translation>
@@ -2390,192 +2763,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>State</name>
-        <message>
-            <source>waiting</source>
-            <translation>en espera</translation>
-        </message>
-        <message>
-            <source>open</source>
-            <translation>abierto</translation>
-        </message>
-        <message>
-            <source>closing</source>
-            <translation>por cerrar</translation>
-        </message>
-        <message>
-            <source>late</source>
-            <translation>atrasado</translation>
-        </message>
-        <message>
-            <source>lapsed</source>
-            <translation>vencido</translation>
-        </message>
-        <message>
-            <source>done</source>
-            <translation>hecho</translation>
-        </message>
-        <message>
-            <source>set aside</source>
-            <translation>apartado</translation>
-        </message>
-    </context>
-    <context>
-        <name>Tables</name>
-        <message>
-            <source>In %1 %2 the field %3 is not text between quotation marks; write it like: %4</source>
-            <translation>En %1 %2 el campo %3 no es texto entre comillas; escríbalo así: %4</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 is neither true nor false; write it like: %4</source>
-            <translation>En %1 %2 el campo %3 no es true ni false; escríbalo así: %4</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 is not a list of twelve numbers, January first; write it like: %4</source>
-            <translation>En %1 %2 el campo %3 no es una lista de doce números, enero primero; escríbalo así: %4</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 is none of: %4. Write one of them.</source>
-            <translation>En %1 %2 el campo %3 no es ninguno de estos: %4. Escriba uno de ellos.</translation>
-        </message>
-        <message>
-            <source>In %1 %2 there is no field %3; take it out or use one of: %4.</source>
-            <translation>En %1 %2 no existe el campo %3; quítelo o use uno de estos: %4.</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 is missing; add a line like: %4</source>
-            <translation>En %1 %2 falta el campo %3; agregue una línea así: %4</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 is not a number; write it like: %4</source>
-            <translation>En %1 %2 el campo %3 no es un número; escríbalo así: %4</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 lies outside anything likely; check it and write it like: %4</source>
-            <translation>En %1 %2 el campo %3 está fuera de lo probable; revíselo y escríbalo así: %4</translation>
-        </message>
-        <message>
-            <source>The file stops being TOML here (%1); mend this line.</source>
-            <translation>El archivo deja de ser TOML aquí (%1); corrija esta línea.</translation>
-        </message>
-        <message>
-            <source>%1 does not belong in this file; take it out, or name it [[%2]] if it is one of its rows.</source>
-            <translation>%1 no corresponde a este archivo; quítelo, o póngale el nombre [[%2]] si es una de sus filas.</translation>
-        </message>
-        <message>
-            <source>The file has no rows; begin each with [[%1]].</source>
-            <translation>El archivo no tiene filas; empiece cada una con [[%1]].</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 repeats that of line %4; name it otherwise or take one row out.</source>
-            <translation>En %1 %2 el campo %3 repite el de la línea %4; póngale otro nombre o quite una fila.</translation>
-        </message>
-        <message>
-            <source>In %1 %2 the field %3 lies above the maximum in month %4; check the two lists.</source>
-            <translation>En %1 %2 el campo %3 está por encima de la máxima en el mes %4; revise las dos listas.</translation>
-        </message>
-    </context>
-    <context>
-        <name>Task</name>
-        <message>
-            <source>There is no task "%1"; a task is written as planting, operation, season and pass, with colons between.</source>
-            <translation>No hay ningún trabajo "%1"; un trabajo se escribe como plantación, operación, temporada y pasada, separadas por dos puntos.</translation>
-        </message>
-        <message>
-            <source>There is no task "%1"; the nearest is "%2".</source>
-            <translation>No hay ningún trabajo "%1"; el más parecido es "%2".</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>closes today</source>
-            <translation>cierra hoy</translation>
-        </message>
-        <message>
-            <source>closes %1</source>
-            <translation>cierra el %1</translation>
-        </message>
-        <message>
-            <source>%1 day late</source>
-            <translation>%1 día de atraso</translation>
-        </message>
-        <message>
-            <source>%1 days late</source>
-            <translation>%1 días de atraso</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>hasta el %1</translation>
-        </message>
-        <message>
-            <source>from %1</source>
-            <translation>desde el %1</translation>
-        </message>
-        <message>
-            <source>%1 of %2 rows</source>
-            <translation>%1 de %2 hileras</translation>
-        </message>
-        <message>
-            <source>%1 of %2 rows · %3 h left</source>
-            <translation>%1 de %2 hileras · faltan %3 h</translation>
-        </message>
-        <message>
-            <source>%1 on %2</source>
-            <translation>%1 sobre %2</translation>
-        </message>
-        <message>
-            <source>%1: %2 to %3</source>
-            <translation>%1: %2 a %3</translation>
-        </message>
-        <message>
-            <source>worth doing until %1</source>
-            <translation>vale la pena hasta el %1</translation>
-        </message>
-        <message>
-            <source>cut off after %1</source>
-            <translation>cortado después del %1</translation>
-        </message>
-        <message>
-            <source>%1 row</source>
-            <translation>%1 hilera</translation>
-        </message>
-        <message>
-            <source>%1 rows</source>
-            <translation>%1 hileras</translation>
-        </message>
-        <message>
-            <source>nothing left to do</source>
-            <translation>no queda nada por hacer</translation>
-        </message>
-        <message>
-            <source>%1 job</source>
-            <translation>%1 trabajo</translation>
-        </message>
-        <message>
-            <source>%1 jobs</source>
-            <translation>%1 trabajos</translation>
-        </message>
-        <message>
-            <source>%1 block</source>
-            <translation>%1 cuadro</translation>
-        </message>
-        <message>
-            <source>%1 blocks</source>
-            <translation>%1 cuadros</translation>
-        </message>
-        <message>
-            <source>%1 in %2 · %3 hour left</source>
-            <translation>%1 en %2 · falta %3 hora</translation>
-        </message>
-        <message>
-            <source>%1 in %2 · %3 hours left</source>
-            <translation>%1 en %2 · faltan %3 horas</translation>
-        </message>
-    </context>
-    <context>
-        <name>TaskForm</name>
+        <name>topwire::TaskForm</name>
         <message>
             <source> s a tree</source>
             <translation> s por árbol</translation>
@@ -2634,7 +2822,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>TaskRow</name>
+        <name>topwire::TaskRow</name>
         <message>
             <source>Space ticks all rows left, Enter opens the rows, W says why this date, the menu key has more.</source>
             <translation>Espacio marca todas las hileras que faltan, Intro abre las hileras, W dice por qué esta fecha, la tecla de menú ofrece más.</translation>
@@ -2689,7 +2877,7 @@ más</translation>
         </message>
     </context>
     <context>
-        <name>TickPanel</name>
+        <name>topwire::TickPanel</name>
         <message>
             <source>Worker-hours it took, all workers together.</source>
             <translation>Horas de trabajo que llevó, sumando a todos los trabajadores.</translation>
@@ -2719,190 +2907,8 @@ más</translation>
             <translation>&amp;Cerrar sin marcar</translation>
         </message>
         <message>
-            <source>Tick: %1</source>
-            <translation>Marcar: %1</translation>
-        </message>
-        <message>
-            <source>· done on %1</source>
-            <translation>· hecho el %1</translation>
-        </message>
-        <message>
-            <source>Row %1 is not in this task. It has rows %2.</source>
-            <translation>La hilera %1 no está en este trabajo. Tiene las hileras %2.</translation>
-        </message>
-        <message>
-            <source>Rows %1 are not in this task. It has rows %2.</source>
-            <translation>Las hileras %1 no están en este trabajo. Tiene las hileras %2.</translation>
-        </message>
-        <message>
-            <source>Tick %1 row</source>
-            <translation>Marcar %1 hilera</translation>
-        </message>
-        <message>
-            <source>Tick %1 rows</source>
-            <translation>Marcar %1 hileras</translation>
-        </message>
-        <message>
-            <source>Take back %1 row</source>
-            <translation>Desmarcar %1 hilera</translation>
-        </message>
-        <message>
-            <source>Take back %1 rows</source>
-            <translation>Desmarcar %1 hileras</translation>
-        </message>
-        <message>
             <source>“%1” is no number of hours. Write it like %2.</source>
             <translation>“%1” no es un número de horas. Escríbalo así: %2.</translation>
-        </message>
-    </context>
-    <context>
-        <name>Vigour</name>
-        <message>
-            <source>weak</source>
-            <translation>débil</translation>
-        </message>
-        <message>
-            <source>moderate</source>
-            <translation>moderado</translation>
-        </message>
-        <message>
-            <source>strong</source>
-            <translation>fuerte</translation>
-        </message>
-    </context>
-    <context>
-        <name>Why</name>
-        <message>
-            <source>Opens %1: at %2.</source>
-            <translation>Abre el %1: en %2.</translation>
-        </message>
-        <message>
-            <source>Opens %1: %3 after %2.</source>
-            <translation>Abre el %1: %3 después de %2.</translation>
-        </message>
-        <message>
-            <source>Opens %1: %3 before %2.</source>
-            <translation>Abre el %1: %3 antes de %2.</translation>
-        </message>
-        <message>
-            <source>Closes %1: at %2.</source>
-            <translation>Cierra el %1: en %2.</translation>
-        </message>
-        <message>
-            <source>Closes %1: %3 after %2.</source>
-            <translation>Cierra el %1: %3 después de %2.</translation>
-        </message>
-        <message>
-            <source>Closes %1: %3 before %2.</source>
-            <translation>Cierra el %1: %3 antes de %2.</translation>
-        </message>
-        <message>
-            <source>No longer worth doing after %1: at %2.</source>
-            <translation>Ya no vale la pena después del %1: en %2.</translation>
-        </message>
-        <message>
-            <source>No longer worth doing after %1: %3 after %2.</source>
-            <translation>Ya no vale la pena después del %1: %3 después de %2.</translation>
-        </message>
-        <message>
-            <source>No longer worth doing after %1: %3 before %2.</source>
-            <translation>Ya no vale la pena después del %1: %3 antes de %2.</translation>
-        </message>
-        <message>
-            <source>Opens %1: a person moved it there by hand.</source>
-            <translation>Abre el %1: alguien lo movió ahí a mano.</translation>
-        </message>
-        <message>
-            <source>Closes %1: a person moved it there by hand.</source>
-            <translation>Cierra el %1: alguien lo movió ahí a mano.</translation>
-        </message>
-        <message>
-            <source>Seen on %2: %1.</source>
-            <translation>Visto el %2: %1.</translation>
-        </message>
-        <message>
-            <source>Expected on %2: %1; eight years in ten between %3 and %4.</source>
-            <translation>Se espera el %2: %1; ocho años de cada diez entre el %3 y el %4.</translation>
-        </message>
-        <message>
-            <source>Heat: %1 of %2 degree days above %3 °C are in, counted from %4.</source>
-            <translation>Calor: van %1 de %2 grados-día por encima de %3 °C, contados desde el %4.</translation>
-        </message>
-        <message>
-            <source>It is counted in days from another stage or from the calendar; no heat sum is published for it.</source>
-            <translation>Se cuenta en días desde otra etapa o por el calendario; no hay suma de calor publicada para ella.</translation>
-        </message>
-        <message>
-            <source>New trees wake late: %1 days are added in the first leaf.</source>
-            <translation>Los árboles nuevos brotan tarde: se agregan %1 días en la primera hoja.</translation>
-        </message>
-        <message>
-            <source>It follows from %1, which was seen.</source>
-            <translation>Se deduce de %1, que se observó.</translation>
-        </message>
-        <message>
-            <source>The block's elevation changes the station's temperatures by %1 °C.</source>
-            <translation>La altitud del cuadro cambia las temperaturas de la estación en %1 °C.</translation>
-        </message>
-        <message>
-            <source>This cultivar comes %1 days after Golden Delicious.</source>
-            <translation>Esta variedad viene %1 días después de Golden Delicious.</translation>
-        </message>
-        <message>
-            <source>This cultivar comes %1 days before Golden Delicious.</source>
-            <translation>Esta variedad viene %1 días antes de Golden Delicious.</translation>
-        </message>
-        <message>
-            <source>That job was finished on %1.</source>
-            <translation>Ese trabajo se terminó el %1.</translation>
-        </message>
-        <message>
-            <source>That job is not finished; its closing, %1, is taken until it is.</source>
-            <translation>Ese trabajo no está terminado; mientras tanto se toma su cierre, el %1.</translation>
-        </message>
-        <message>
-            <source>The programme no longer asks for this job; it stays for its ticks or for what a person said of it.</source>
-            <translation>El programa ya no pide este trabajo; se conserva por sus marcas o por lo que alguien dijo de él.</translation>
-        </message>
-        <message>
-            <source>After %1 the next visit takes its place.</source>
-            <translation>Después del %1, la siguiente visita toma su lugar.</translation>
-        </message>
-        <message>
-            <source>%1</source>
-            <translation>%1</translation>
-        </message>
-        <message>
-            <source>It waits for the planting day: before it there is no tree.</source>
-            <translation>Espera el día de plantación: antes de él no hay árbol.</translation>
-        </message>
-        <message>
-            <source>Visit %1 of one every %2 days.</source>
-            <translation>Visita %1, con una cada %2 días.</translation>
-        </message>
-        <message>
-            <source>Opens %1.</source>
-            <translation>Abre el %1.</translation>
-        </message>
-        <message>
-            <source>Closes %1, when the next visit is due.</source>
-            <translation>Cierra el %1, cuando toca la siguiente visita.</translation>
-        </message>
-        <message>
-            <source>Vigour class: %1, by the grower's word.</source>
-            <translation>Clase de vigor: %1, según el productor.</translation>
-        </message>
-        <message>
-            <source>Vigour class: %1, from %2 (%3) on %4 (%5).</source>
-            <translation>Clase de vigor: %1, por %2 (%3) sobre %4 (%5).</translation>
-        </message>
-        <message>
-            <source>Labour: %1 trees at %2 seconds each, %3 worker-hours.</source>
-            <translation>Mano de obra: %1 árboles a %2 segundos cada uno, %3 horas de trabajo.</translation>
-        </message>
-        <message>
-            <source>Source: %1</source>
-            <translation>Fuente: %1</translation>
         </message>
     </context>
 </TS>
