@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # clang-tidy 16 over the sources: tests/tidy.sh BUILD_FOLDER [FILES...]. Slow, so it is no part
-# of tests/run; it passes on what is committed.
+# of tests/run.
 set -u
 cd "$(dirname "$0")/.." || exit 1
 build=${1:?name the build folder that holds compile_commands.json}

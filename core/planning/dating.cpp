@@ -121,10 +121,7 @@ std::vector<Task> PlantingDates::passesOf(const Operation& operation,
                                           const Task& whole) const {
   const int every = operation.repeat->everyDays[static_cast<std::size_t>(vigour_)];
   const int passes =
-      std::max(1,
-               (whole.closes - whole.opens).count() == 0
-                   ? 1
-                   : (DaySpan{whole.opens, whole.closes}.length() + every / 2) / every);
+      std::max(1, (DaySpan{whole.opens, whole.closes}.length() + every / 2) / every);
   std::vector<Task> tasks;
   for (int pass = 1; pass <= passes; ++pass) {
     Task task = whole;
