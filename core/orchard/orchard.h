@@ -16,6 +16,8 @@ struct Orchard {
   std::map<PlantingId, Planting> plantings;
   std::map<CrewId, Crew> crews;
   std::map<ObservationId, Observation> observations;
+  std::map<PastStageId, PastStage> pastStages;
+  std::map<MonthOfYear, WeatherMonth> weather;
   std::map<TickId, Tick> ticks;
   std::map<TaskKey, TaskMark> marks;
   std::map<TaskKey, StoredTask> tasks;  ///< derived; see StoredTask

@@ -5,6 +5,7 @@
 #include "core/calendar/day.h"
 #include "core/calendar/season.h"
 #include "core/orchard/row_set.h"
+#include "core/orchard/weather_records.h"
 #include "core/units/length.h"
 
 #include <array>
@@ -20,6 +21,7 @@ using PlantingId = RecordId<struct PlantingTag>;
 using CrewId = RecordId<struct CrewTag>;
 using ObservationId = RecordId<struct ObservationTag>;
 using TickId = RecordId<struct TickTag>;
+using PastStageId = RecordId<struct PastStageTag>;
 
 enum class Vigour { weak, moderate, strong };
 
@@ -44,6 +46,9 @@ struct Settings {
   MonthlyNormals normals;
   /// Nothing that closes before this day is planned: the records begin here.
   Day recordsFrom{};
+  /// How much later a planting in its first leaf blooms than established trees: one to two
+  /// weeks, from memory.
+  int firstLeafDelayDays = 10;
 
   Hemisphere hemisphere() const { return hemisphereAt(latitude); }
 
@@ -57,6 +62,10 @@ struct Block {
   Length rowSpacing;
   std::optional<Length> rowLength;  ///< of one row, for counting trees by spacing
   std::optional<Length> elevation;  ///< the orchard's where absent
+  /// Degrees C added to the station's minimum and maximum beside the correction for
+  /// elevation: a frost hollow's nights are colder than height alone makes them.
+  double minimumCorrection = 0;
+  double maximumCorrection = 0;
   std::string notes;
 
   friend bool operator==(const Block&, const Block&) = default;
@@ -103,6 +112,17 @@ struct Observation {
   std::string by;
 
   friend bool operator==(const Observation&, const Observation&) = default;
+};
+
+/// A date from the grower's own book: when a cultivar reached a stage here in an earlier
+/// season, in whichever planting stood then.
+struct PastStage {
+  PastStageId id;
+  std::string cultivar;
+  int bbch = 0;
+  Day day{};
+
+  friend bool operator==(const PastStage&, const PastStage&) = default;
 };
 
 /// What names a task for good: a new plan finds the old one's ticks by it.
