@@ -46,8 +46,8 @@ struct Settings {
   MonthlyNormals normals;
   /// Nothing that closes before this day is planned: the records begin here.
   Day recordsFrom{};
-  /// How much later a planting in its first leaf blooms than established trees: one to two
-  /// weeks, from memory.
+  /// How much later a planting in its first leaf blooms than established trees: one to
+  /// two weeks, from memory.
   int firstLeafDelayDays = 10;
 
   Hemisphere hemisphere() const { return hemisphereAt(latitude); }
