@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/planning/planner.h"
+
+#include <map>
+
+namespace topwire {
+
+/// The stages of every planting in one season.
+using Outlooks = std::map<PlantingId, Outlook>;
+
+/// Those of the season that `today` lies in.
+Outlooks outlooksOf(const Orchard& orchard, const Trade& trade, Day today);
+
+}  // namespace topwire
