@@ -11,6 +11,7 @@ namespace {
 constexpr std::array unitWords{"metric", "us"};
 constexpr std::array kindWords{"main", "pollinizer", "replant"};
 constexpr std::array vigourWords{"weak", "moderate", "strong"};
+constexpr std::array sourceWords{"forecast", "typed", "measured"};
 
 template <class Enum, class Words>
 void bindWord(Statement& statement, int parameter, Enum value, const Words& words) {
@@ -70,6 +71,10 @@ void bindValue(Statement& statement, int parameter, Vigour vigour) {
   bindWord(statement, parameter, vigour, vigourWords);
 }
 
+void bindValue(Statement& statement, int parameter, WeatherSource source) {
+  bindWord(statement, parameter, source, sourceWords);
+}
+
 void readValue(const Statement& statement, int column, std::string& text) {
   text = statement.text(column);
 }
@@ -115,6 +120,10 @@ void readValue(const Statement& statement, int column, PlantingKind& kind) {
 
 void readValue(const Statement& statement, int column, Vigour& vigour) {
   readWord(statement, column, vigour, vigourWords);
+}
+
+void readValue(const Statement& statement, int column, WeatherSource& source) {
+  readWord(statement, column, source, sourceWords);
 }
 
 }  // namespace topwire

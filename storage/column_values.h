@@ -15,7 +15,7 @@ struct UnreadableValue : std::runtime_error {
   explicit UnreadableValue(const std::string& text) : std::runtime_error(text) {}
 };
 
-/// Each value as its column holds it; see schema/0001_first.sql.
+/// Each value as its column holds it; see schema.
 void bindValue(Statement& statement, int parameter, const std::string& text);
 void bindValue(Statement& statement, int parameter, int number);
 void bindValue(Statement& statement, int parameter, bool truth);
@@ -26,6 +26,7 @@ void bindValue(Statement& statement, int parameter, const RowSet& rows);
 void bindValue(Statement& statement, int parameter, UnitSystem units);
 void bindValue(Statement& statement, int parameter, PlantingKind kind);
 void bindValue(Statement& statement, int parameter, Vigour vigour);
+void bindValue(Statement& statement, int parameter, WeatherSource source);
 
 void readValue(const Statement& statement, int column, std::string& text);
 void readValue(const Statement& statement, int column, int& number);
@@ -37,6 +38,7 @@ void readValue(const Statement& statement, int column, RowSet& rows);
 void readValue(const Statement& statement, int column, UnitSystem& units);
 void readValue(const Statement& statement, int column, PlantingKind& kind);
 void readValue(const Statement& statement, int column, Vigour& vigour);
+void readValue(const Statement& statement, int column, WeatherSource& source);
 
 template <class Tag>
 void bindValue(Statement& statement, int parameter, RecordId<Tag> id) {

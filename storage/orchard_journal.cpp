@@ -66,7 +66,7 @@ Done OrchardJournal::write(const JournalEntry& entry) {
   if (!lock_) return lookOnly();
   return guarded(path_, [&]() -> Done {
     Transaction transaction{connection_};
-    for (const AnyEdit& edit : entry.change.edits) writeEdit(connection_, edit);
+    writeEdits(connection_, entry.change.edits);
     insertEntry(connection_, entry);
     transaction.commit();
     return {};

@@ -44,12 +44,17 @@ constexpr TableOf tableOf(const TaskMark*) {
   return {"mark", 4};
 }
 
+constexpr TableOf tableOf(const PastStage*) {
+  return {"past_stage", 1};
+}
+
 constexpr TableOf tableOf(const StoredTask*) {
   return {"task", 4};
 }
 
-/// Each record lists its columns once, in the table's order; creating the SQL, binding
-/// and reading all walk the list. `visit` is called with a column's name and its field.
+/// Each record lists its columns once, the key's first; creating the SQL, binding and
+/// reading all walk the list. `visit` is called with a column's name and its field.
+/// Weather is apart, since its table has a row a day: see weather_rows.h.
 template <Is<TaskKey> Key, class Visit>
 void columns(Key& key, Visit& visit) {
   visit("planting", key.planting);
@@ -68,6 +73,7 @@ void columns(Record& settings, Visit& visit) {
   visit("station", settings.station);
   visit("station_elevation_um", settings.stationElevation);
   visit("records_from", settings.recordsFrom);
+  visit("first_leaf_delay_days", settings.firstLeafDelayDays);
 }
 
 template <Is<Block> Record, class Visit>
@@ -78,6 +84,8 @@ void columns(Record& block, Visit& visit) {
   visit("row_spacing_um", block.rowSpacing);
   visit("row_length_um", block.rowLength);
   visit("elevation_um", block.elevation);
+  visit("minimum_correction", block.minimumCorrection);
+  visit("maximum_correction", block.maximumCorrection);
   visit("notes", block.notes);
 }
 
@@ -135,6 +143,14 @@ void columns(Record& mark, Visit& visit) {
   visit("set_aside_reason", mark.setAsideReason);
   visit("hand_title", mark.handTitle);
   visit("hand_seconds_per_tree", mark.handSecondsPerTree);
+}
+
+template <Is<PastStage> Record, class Visit>
+void columns(Record& past, Visit& visit) {
+  visit("id", past.id);
+  visit("cultivar", past.cultivar);
+  visit("bbch", past.bbch);
+  visit("day", past.day);
 }
 
 template <Is<StoredTask> Record, class Visit>

@@ -3,8 +3,9 @@
 #include "storage/column_values.h"
 #include "storage/record_columns.h"
 #include "storage/sqlite/statement.h"
+#include "storage/weather_rows.h"
 
-#include <vector>
+#include <optional>
 
 namespace topwire {
 
@@ -221,17 +222,27 @@ void remove(Connection& connection, const Record& record) {
   statement.run();
 }
 
-template <class Record>
-void writeOne(Connection& connection, const Edit<Record>& edit) {
-  const Record& named = edit.before ? *edit.before : *edit.after;
-  if (readLike(connection, named) != edit.before) throw StaleRecord{table<Record>.name};
-  if (!edit.after)
-    remove(connection, named);
-  else if (edit.before)
-    update(connection, *edit.after);
-  else
-    insert(connection, *edit.after);
-}
+struct EditWriter {
+  Connection& connection;
+  std::optional<WeatherRows> weather;
+
+  void operator()(const Edit<WeatherMonth>& edit) {
+    if (!weather) weather.emplace(connection);
+    weather->write(edit);
+  }
+
+  template <class Record>
+  void operator()(const Edit<Record>& edit) {
+    const Record& named = edit.before ? *edit.before : *edit.after;
+    if (readLike(connection, named) != edit.before) throw StaleRecord{table<Record>.name};
+    if (!edit.after)
+      remove(connection, named);
+    else if (edit.before)
+      update(connection, *edit.after);
+    else
+      insert(connection, *edit.after);
+  }
+};
 
 const auto& keyOf(const StoredTask& task) {
   return task.key;
@@ -277,7 +288,9 @@ Orchard readOrchard(Connection& connection) {
   readAll(connection, orchard.observations);
   readAll(connection, orchard.ticks);
   readAll(connection, orchard.marks);
+  readAll(connection, orchard.pastStages);
   readAll(connection, orchard.tasks);
+  orchard.weather = readWeather(connection);
   return orchard;
 }
 
@@ -291,11 +304,15 @@ void writeOrchard(Connection& connection, const Orchard& orchard) {
   writeAll(connection, orchard.observations);
   writeAll(connection, orchard.ticks);
   writeAll(connection, orchard.marks);
+  writeAll(connection, orchard.pastStages);
   writeAll(connection, orchard.tasks);
+  WeatherRows weather{connection};
+  for (const auto& [key, month] : orchard.weather) weather.write({std::nullopt, month});
 }
 
-void writeEdit(Connection& connection, const AnyEdit& edit) {
-  std::visit([&](const auto& one) { writeOne(connection, one); }, edit);
+void writeEdits(Connection& connection, const std::vector<AnyEdit>& edits) {
+  EditWriter writer{connection, std::nullopt};
+  for (const AnyEdit& edit : edits) std::visit(writer, edit);
 }
 
 void replaceTasks(Connection& connection, const std::map<TaskKey, StoredTask>& tasks) {

@@ -6,6 +6,7 @@
 #include <map>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace topwire {
 
@@ -25,7 +26,8 @@ struct UnreadableRow : std::runtime_error {
   std::string column;
 };
 
-/// The file no longer holds what a change was made from. Thrown inside storage only.
+/// The file no longer holds what a change was made from, told by the table's name. Thrown
+/// inside storage only.
 struct StaleRecord : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
@@ -34,9 +36,9 @@ struct StaleRecord : std::runtime_error {
 Orchard readOrchard(Connection& connection);
 /// Into empty tables, inside the caller's transaction.
 void writeOrchard(Connection& connection, const Orchard& orchard);
-/// Inside the caller's transaction; throws StaleRecord where the row is not as the
-/// edit's `before` says.
-void writeEdit(Connection& connection, const AnyEdit& edit);
+/// Inside the caller's transaction; throws StaleRecord where a row is not as its edit's
+/// `before` says.
+void writeEdits(Connection& connection, const std::vector<AnyEdit>& edits);
 /// In place of the tasks there are, inside the caller's transaction.
 void replaceTasks(Connection& connection, const std::map<TaskKey, StoredTask>& tasks);
 

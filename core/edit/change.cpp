@@ -13,6 +13,8 @@ template <class Record>
 auto keyOf(const Record& record) {
   if constexpr (requires { record.id; })
     return record.id;
+  else if constexpr (requires { record.month; })
+    return record.month;
   else
     return record.task;
 }
@@ -39,6 +41,14 @@ auto& shelf(auto& orchard, const Tick*) {
 
 auto& shelf(auto& orchard, const TaskMark*) {
   return orchard.marks;
+}
+
+auto& shelf(auto& orchard, const PastStage*) {
+  return orchard.pastStages;
+}
+
+auto& shelf(auto& orchard, const WeatherMonth*) {
+  return orchard.weather;
 }
 
 template <class Record>
@@ -116,6 +126,11 @@ std::optional<Sentence> obstacle(const Orchard& orchard, const Edit<Planting>& e
 std::optional<Sentence> obstacle(const Orchard&, const Edit<Tick>& edit) {
   if (!edit.before) return std::nullopt;
   return tickStays(*edit.before);
+}
+
+std::optional<Sentence> obstacle(const Orchard&, const Edit<WeatherMonth>& edit) {
+  TOPWIRE_REQUIRE(!edit.after || isSound(*edit.after));
+  return std::nullopt;
 }
 
 template <class Record>

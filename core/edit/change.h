@@ -26,7 +26,9 @@ using AnyEdit = std::variant<Edit<Settings>,
                              Edit<Crew>,
                              Edit<Observation>,
                              Edit<Tick>,
-                             Edit<TaskMark>>;
+                             Edit<TaskMark>,
+                             Edit<PastStage>,
+                             Edit<WeatherMonth>>;
 
 /// Every edit of the orchard is such a value: performing it is one transaction, one undo
 /// step and one telling of the screens. Its name is the sentence history shows. A record
@@ -45,7 +47,8 @@ struct Change {
 Change inverted(const Change& change, IdSource& ids);
 
 /// Whether the change can be applied: each `before` is what the orchard holds, and no
-/// planting goes that ticks stand on. The problem says which record is in the way.
+/// planting goes that ticks stand on. The problem says which record is in the way. A
+/// month of weather that is not sound is a broken contract.
 Done fits(const Orchard& orchard, const Change& change);
 
 /// Applies every edit of a change that fits; one that does not is a broken contract. A

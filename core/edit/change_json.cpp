@@ -1,4 +1,5 @@
 #include "core/edit/change.h"
+#include "core/edit/weather_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -152,6 +153,12 @@ Json toJson(const std::optional<T>& value);
 template <class T>
 void read(const Json& json, std::optional<T>& value);
 
+/// A field that changes written by an earlier version lack; such a change knew no other
+/// value than the one a new record has.
+struct Later {
+  const char* name;
+};
+
 /// Every record lists its fields once; writing and reading both walk the list.
 template <class Key, class Visit>
   requires std::same_as<std::remove_const_t<Key>, TaskKey>
@@ -174,6 +181,7 @@ void fields(Record& settings, Visit visit) {
   visit("minimum", settings.normals.minimum);
   visit("maximum", settings.normals.maximum);
   visit("recordsFrom", settings.recordsFrom);
+  visit(Later{"firstLeafDelayDays"}, settings.firstLeafDelayDays);
 }
 
 template <class Record, class Visit>
@@ -185,6 +193,8 @@ void fields(Record& block, Visit visit) {
   visit("rowSpacing", block.rowSpacing);
   visit("rowLength", block.rowLength);
   visit("elevation", block.elevation);
+  visit(Later{"minimumCorrection"}, block.minimumCorrection);
+  visit(Later{"maximumCorrection"}, block.maximumCorrection);
   visit("notes", block.notes);
 }
 
@@ -249,20 +259,53 @@ void fields(Record& mark, Visit visit) {
   visit("handSecondsPerTree", mark.handSecondsPerTree);
 }
 
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, PastStage>
+void fields(Record& past, Visit visit) {
+  visit("id", past.id);
+  visit("cultivar", past.cultivar);
+  visit("bbch", past.bbch);
+  visit("day", past.day);
+}
+
 template <class Record>
-concept Listed = requires(Record& record) { fields(record, [](const char*, auto&) {}); };
+concept Listed = requires(Record& record) { fields(record, [](auto, auto&) {}); };
+
+template <Listed Record>
+Json toJson(const Record& record);
+template <Listed Record>
+void read(const Json& json, Record& record);
+
+struct FieldWriter {
+  Json& json;
+
+  void operator()(const char* name, const auto& field) const {
+    json[name] = toJson(field);
+  }
+
+  void operator()(Later later, const auto& field) const { (*this)(later.name, field); }
+};
+
+struct FieldReader {
+  const Json& json;
+
+  void operator()(const char* name, auto& field) const { read(json.at(name), field); }
+
+  void operator()(Later later, auto& field) const {
+    if (json.contains(later.name)) (*this)(later.name, field);
+  }
+};
 
 template <Listed Record>
 Json toJson(const Record& record) {
   Json json = Json::object();
-  fields(record,
-         [&](const char* name, const auto& field) { json[name] = toJson(field); });
+  fields(record, FieldWriter{json});
   return json;
 }
 
 template <Listed Record>
 void read(const Json& json, Record& record) {
-  fields(record, [&](const char* name, auto& field) { read(json.at(name), field); });
+  fields(record, FieldReader{json});
 }
 
 template <class T>
@@ -279,8 +322,15 @@ void read(const Json& json, std::optional<T>& value) {
 }
 
 /// In the order of AnyEdit's alternatives.
-constexpr std::array recordNames{
-    "settings", "block", "planting", "crew", "observation", "tick", "mark"};
+constexpr std::array recordNames{"settings",
+                                 "block",
+                                 "planting",
+                                 "crew",
+                                 "observation",
+                                 "tick",
+                                 "mark",
+                                 "past stage",
+                                 "weather"};
 static_assert(recordNames.size() == std::variant_size_v<AnyEdit>);
 
 Json toJson(const AnyEdit& any) {

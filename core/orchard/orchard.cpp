@@ -164,6 +164,13 @@ bool hasRecords(const Orchard& orchard, PlantingId planting) {
             });
 }
 
+const WeatherDay* weatherOn(const Orchard& orchard, Day day) {
+  const auto month = orchard.weather.find(monthOf(day));
+  if (month == orchard.weather.end()) return nullptr;
+  const auto& held = month->second.on(day);
+  return held ? &*held : nullptr;
+}
+
 std::string freshCode(const Orchard& orchard,
                       std::string_view blockName,
                       std::string_view cultivar) {

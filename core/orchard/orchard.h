@@ -43,6 +43,9 @@ Length elevationOf(const Orchard& orchard, const Planting& planting);
 int leafOf(const Orchard& orchard, const Planting& planting, Season season);
 bool hasRecords(const Orchard& orchard, PlantingId planting);
 
+/// Nothing where nothing is known of the day.
+const WeatherDay* weatherOn(const Orchard& orchard, Day day);
+
 /// A code for a new planting: block and cultivar in lower case with hyphens, numbered
 /// where it is taken: "creek-1-gala-2".
 std::string freshCode(const Orchard& orchard,

@@ -4,6 +4,7 @@
 
 #include <array>
 #include <compare>
+#include <cstddef>
 #include <optional>
 
 namespace topwire {
@@ -22,6 +23,8 @@ struct WeatherDay {
   /// Both temperatures, without which a day counts as a gap.
   bool whole() const { return minimum && maximum; }
 
+  bool known() const { return minimum || maximum || rain; }
+
   friend bool operator==(const WeatherDay&, const WeatherDay&) = default;
 };
 
@@ -39,8 +42,24 @@ struct WeatherMonth {
   MonthOfYear month;
   std::array<std::optional<WeatherDay>, 31> days;  ///< the first of the month first
 
+  /// `day` must lie in this month.
+  std::optional<WeatherDay>& on(Day day) { return days[placeOf(day)]; }
+
+  const std::optional<WeatherDay>& on(Day day) const { return days[placeOf(day)]; }
+
+  static std::size_t placeOf(Day day) {
+    return static_cast<unsigned>(civil(day).day()) - 1U;
+  }
+
   friend bool operator==(const WeatherMonth&, const WeatherMonth&) = default;
 };
+
+MonthOfYear monthOf(Day day);
+/// First and last day of the month.
+DaySpan spanOf(MonthOfYear month);
+/// Whether it may stand in an orchard: a month of the calendar with at least one day,
+/// none past the month's end and none of which nothing is known.
+bool isSound(const WeatherMonth& month);
 
 struct DatedWeather {
   Day day{};

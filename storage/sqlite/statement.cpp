@@ -48,6 +48,10 @@ bool Statement::step() {
 void Statement::run() {
   while (step()) {
   }
+  reset();
+}
+
+void Statement::reset() {
   check(sqlite3_reset(handle_.get()));
 }
 

@@ -27,6 +27,8 @@ public:
   bool step();
   /// Runs a statement that answers no rows, and makes it ready to run again.
   void run();
+  /// Ready to be bound and stepped again; what is bound stays.
+  void reset();
 
   bool isNothing(int column) const;
   std::int64_t number(int column) const;

@@ -46,14 +46,30 @@ TaskMark fullMark() {
   return mark;
 }
 
+/// A leap February with a gap, days of each source, figures missing and such as have no
+/// short decimal.
+WeatherMonth fullMonth() {
+  WeatherMonth month{{2028, 2}, {}};
+  month.days[0] = WeatherDay{-1.1, 0.1 + 0.2, 12.7, WeatherSource::measured};
+  month.days[1] = WeatherDay{std::nullopt, 1.0 / 3, std::nullopt, WeatherSource::typed};
+  month.days[28] = WeatherDay{-0.0, 1e-300, 0, WeatherSource::forecast};
+  return month;
+}
+
 /// Every record kind and every kind of value a name can hold, in each of the three
 /// shapes of an edit.
 Change changeOfEverything() {
   Block block = testing::block(1, "Río Ñ", "1-12, 15");
   block.rowLength = Length::feet(300);
   block.elevation = Length::metres(-3);
+  block.minimumCorrection = -1.7;
+  block.maximumCorrection = 0.1 + 0.2;
   Block later = block;
   later.notes = "two\nlines";
+  Settings delayed = testing::southernSettings();
+  delayed.firstLeafDelayDays = 7;
+  WeatherMonth longer = fullMonth();
+  longer.days[9] = WeatherDay{3, 4, std::nullopt, WeatherSource::typed};
   Tick back = tickOf("1-4");
   back.takesBack = TickId{1, 2};
   return {Sentence{phrase("Deed", "%1 %2 %3 %4 %5"),
@@ -62,14 +78,16 @@ Change changeOfEverything() {
                     Figure{0.1, 2},
                     dayOf(2027, 4, 6),
                     Words{"Tie", "Atar"}}},
-          {Edit<Settings>{testing::northernSettings(), testing::southernSettings()},
+          {Edit<Settings>{testing::northernSettings(), delayed},
            Edit<Block>{block, later},
            Edit<Planting>{std::nullopt, fullPlanting()},
            Edit<Crew>{Crew{{0, 5}, "Río", 6, 7.25}, std::nullopt},
            Edit<Observation>{std::nullopt,
                              Observation{{0, 6}, {0, 2}, 53, dayOf(2027, 3, 30), "Ana"}},
            Edit<Tick>{std::nullopt, back},
-           Edit<TaskMark>{std::nullopt, fullMark()}}};
+           Edit<TaskMark>{std::nullopt, fullMark()},
+           Edit<PastStage>{std::nullopt, PastStage{{0, 8}, "Ñ", 65, dayOf(2019, 5, 2)}},
+           Edit<WeatherMonth>{fullMonth(), longer}}};
 }
 
 TEST(ChangeJson, ReadsBackEqualForEveryRecordKindAndNonAsciiText) {
@@ -88,6 +106,25 @@ TEST(ChangeJson, WritesDaysAndRowsAsAPersonReadsThem) {
   EXPECT_THAT(json, HasSubstr("\"id\":\"fedcba98765432100000000000000007\""));
 }
 
+TEST(ChangeJson, WritesAMonthOfWeatherAsColumns) {
+  const std::string json =
+      toJson(Change{Sentence{}, {Edit<WeatherMonth>{std::nullopt, fullMonth()}}});
+  EXPECT_THAT(json, HasSubstr(R"("sources":"mt--------------------------f--")"));
+  EXPECT_THAT(json, HasSubstr(R"("minimum":[-1.1,null,null,)"));
+}
+
+TEST(ChangeJson, OfAnEarlierVersionLacksFieldsThatCameLater) {
+  const std::string json =
+      R"({"name":{"context":"","text":"","values":[]},"edits":[{"record":"block",)"
+      R"("before":null,"after":{"id":"00000000000000000000000000000001",)"
+      R"("name":"Creek","rows":"1-10","rowSpacing":3352800,"rowLength":null,)"
+      R"("elevation":null,"notes":""}}]})";
+  const auto read = changeFromJson(json);
+  ASSERT_TRUE(read.has_value()) << read.error().detail;
+  EXPECT_EQ(std::get<Edit<Block>>(read->edits.at(0)).after,
+            testing::block(1, "Creek", "1-10"));
+}
+
 TEST(ChangeJson, MendsTextThatIsNoUtf8RatherThanThrowing) {
   Tick tick = tickOf("1");
   tick.by = "caf\xE9";
@@ -103,11 +140,28 @@ TEST_P(BadJson, IsAProblemAndNoCrash) {
   EXPECT_FALSE(changeFromJson(GetParam()).has_value()) << GetParam();
 }
 
+std::string repeated(const std::string& text, int times) {
+  std::string all;
+  for (int i = 0; i < times; ++i) all += text;
+  return all;
+}
+
 std::string jsonOfOneCrewWith(const std::string& crew) {
   return R"({"name":{"context":"","text":"","values":[]},"edits":[{"record":"crew",)"
          R"("before":null,"after":)"
          + crew + "}]}";
 }
+
+std::string jsonOfOneMonthWith(int month, std::string sources, std::string minimum) {
+  const std::string nothing = "null" + repeated(",null", 30);
+  sources.resize(std::max<std::size_t>(sources.size(), 31), '-');
+  return R"({"name":{"context":"","text":"","values":[]},"edits":[{"record":"weather",)"
+         R"("before":null,"after":{"year":2027,"month":)"
+         + std::to_string(month) + R"(,"sources":")" + sources + R"(","minimum":[)"
+         + minimum + "],\"maximum\":[" + nothing + "],\"rain\":[" + nothing + "]}}]}";
+}
+
+const std::string everyDay = "1" + repeated(",1", 30);
 
 INSTANTIATE_TEST_SUITE_P(
     Change,
@@ -125,7 +179,20 @@ INSTANTIATE_TEST_SUITE_P(
         jsonOfOneCrewWith(R"({"id":"12","name":"A","workers":1,"hoursPerDay":8})"),
         jsonOfOneCrewWith(
             R"({"id":"0123456789abcdef0123456789abcdef","name":7,"workers":1,"hoursPerDay":8})"),
+        jsonOfOneMonthWith(13, "m", everyDay),
+        jsonOfOneMonthWith(0, "m", everyDay),
+        jsonOfOneMonthWith(4, "", everyDay),
+        jsonOfOneMonthWith(4, "x", everyDay),
+        jsonOfOneMonthWith(4, std::string(31, 'm'), everyDay),
+        jsonOfOneMonthWith(3, std::string(32, 'm'), everyDay),
+        jsonOfOneMonthWith(3, "mm", "1"),
+        jsonOfOneMonthWith(3, "m", R"("cold")" + repeated(",null", 30)),
+        jsonOfOneMonthWith(3, "m", "null" + repeated(",null", 30)),
         std::string(100'000, '[')));
+
+TEST(ChangeJson, TheTableOfBadMonthsWouldReadWithAGoodOne) {
+  EXPECT_TRUE(changeFromJson(jsonOfOneMonthWith(3, std::string(31, 'm'), everyDay)));
+}
 
 TEST(ChangeJson, TheTableOfBadCrewsWouldReadWithAGoodOne) {
   EXPECT_TRUE(
@@ -203,6 +270,7 @@ INSTANTIATE_TEST_SUITE_P(
                           testing::block(1, "Creek", "1-8")}},
         Unfit{"planting under ticks", Edit<Planting>{onlyPlanting(), std::nullopt}},
         Unfit{"tick changed", Edit<Tick>{tickOf("1"), tickOf("1-2")}},
+        Unfit{"weather otherwise", Edit<WeatherMonth>{fullMonth(), std::nullopt}},
         Unfit{"tick removed", Edit<Tick>{tickOf("1"), std::nullopt}}),
     [](const auto& unfit) {
       std::string name = unfit.param.name;
@@ -221,6 +289,26 @@ TEST(Apply, LetsAPlantingsStoredTasksGoWithIt) {
 TEST(ApplyDeathTest, OfAChangeThatDoesNotFitIsABrokenContract) {
   Orchard orchard;
   const Change change{Sentence{}, {Edit<Crew>{Crew{{0, 5}, "Río", 6, 8}, std::nullopt}}};
+  EXPECT_DEATH(apply(orchard, change), "contract broken");
+}
+
+TEST(Apply, AddsAndTakesOutMonthsOfWeather) {
+  Orchard orchard = testing::orchardOfOne(testing::northernSettings(), dayOf(2025, 4, 1));
+  const Change change{Sentence{}, {Edit<WeatherMonth>{std::nullopt, fullMonth()}}};
+  apply(orchard, change);
+  ASSERT_NE(weatherOn(orchard, dayOf(2028, 2, 29)), nullptr);
+  EXPECT_EQ(*weatherOn(orchard, dayOf(2028, 2, 29)), fullMonth().days[28]);
+  EXPECT_EQ(weatherOn(orchard, dayOf(2028, 2, 28)), nullptr);
+  EXPECT_EQ(weatherOn(orchard, dayOf(2028, 3, 1)), nullptr);
+  auto ids = IdSource::countingFrom(100);
+  apply(orchard, inverted(change, ids));
+  EXPECT_TRUE(orchard.weather.empty());
+}
+
+TEST(ApplyDeathTest, OfAMonthWithoutWeatherIsABrokenContract) {
+  Orchard orchard;
+  const Change change{Sentence{},
+                      {Edit<WeatherMonth>{std::nullopt, WeatherMonth{{2027, 4}, {}}}}};
   EXPECT_DEATH(apply(orchard, change), "contract broken");
 }
 

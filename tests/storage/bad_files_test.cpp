@@ -109,7 +109,9 @@ INSTANTIATE_TEST_SUITE_P(
                 [](const auto& path) {
                   makeWith(path,
                            "PRAGMA application_id = " + std::to_string(applicationId)
-                               + "; PRAGMA user_version = 1; CREATE TABLE a (b)");
+                               + "; PRAGMA user_version = "
+                               + std::to_string(schemaSteps().size())
+                               + "; CREATE TABLE a (b)");
                 },
                 {isDamaged}},
         BadFile{"table_missing",
@@ -133,6 +135,13 @@ INSTANTIATE_TEST_SUITE_P(
                   makeAltered(path, "UPDATE planting SET planted = '2027-02-30'");
                 },
                 {"table planting", "value of planted", "2027-02-30"}},
+        BadFile{"weather_on_a_day_that_is_none",
+                [](const auto& path) {
+                  makeAltered(
+                      path,
+                      "UPDATE weather SET day = '1878-12-32' WHERE day = '1878-12-31'");
+                },
+                {"table weather, row 1878-12-32, the value of day"}},
         BadFile{"unknown_word",
                 [](const auto& path) {
                   makeAltered(path, "UPDATE planting SET kind = 'hedge'");

@@ -46,6 +46,16 @@ void addTicks(Orchard& orchard, const TaskKey& key) {
   orchard.ticks[back.id] = back;
 }
 
+void addWeather(Orchard& orchard) {
+  WeatherMonth leap{{2028, 2}, {}};
+  leap.days[0] = WeatherDay{-1.1, 0.1 + 0.2, 12.7, WeatherSource::measured};
+  leap.days[1] = WeatherDay{std::nullopt, 1.0 / 3, std::nullopt, WeatherSource::typed};
+  leap.days[28] = WeatherDay{-20, 1e-300, 0, WeatherSource::forecast};
+  WeatherMonth old{{1878, 12}, {}};
+  old.days[30] = WeatherDay{std::nullopt, std::nullopt, 4, WeatherSource::measured};
+  for (const WeatherMonth& month : {leap, old}) orchard.weather[month.month] = month;
+}
+
 }  // namespace
 
 TemporaryFolder::TemporaryFolder() {
@@ -102,10 +112,13 @@ std::string outcome(const Result<OpenedOrchard>& opened) {
 Orchard orchardOfEverything() {
   Orchard orchard = orchardOfOne(southernSettings(), dayOf(2024, 2, 29));
   orchard.settings.normals.minimum[0] = 0.1 + 0.2;  // no short decimal
+  orchard.settings.firstLeafDelayDays = 7;
   Block& creek = orchard.blocks.at({0, 1});
   creek.name = "Río 'Ñandú'";
   creek.rowLength = Length::inches(1);
   creek.elevation = Length::metres(-3);
+  creek.minimumCorrection = -1.7;
+  creek.maximumCorrection = 0.1 + 0.2;
   creek.notes = "dos\nlíneas; \"citas\"";
   Planting& gala = orchard.plantings.at({0, 2});
   gala.vigour = Vigour::strong;
@@ -127,6 +140,8 @@ Orchard orchardOfEverything() {
       key, DaySpan{dayOf(2027, 9, 1), dayOf(2027, 9, 9)}, "lluvia", "", 0};
   const TaskKey byHand{{0, 2}, "by-hand", {2027}, 1};
   orchard.marks[byHand] = {byHand, std::nullopt, "", "Mend wire", 4};
+  orchard.pastStages[{0, 6}] = {{0, 6}, "Gala", 65, dayOf(2019, 10, 2)};
+  addWeather(orchard);
   orchard.tasks[key] = {key, dayOf(2027, 9, 1), dayOf(2027, 9, 9), std::nullopt, true};
   return orchard;
 }

@@ -1,11 +1,14 @@
 #include "storage/schema/migrate.h"
 
+#include "core/edit/workbench.h"
 #include "storage/orchard_file.h"
-#include "storage/sqlite/connection.h"
+#include "storage/sqlite/statement.h"
 #include "tests/storage/file_support.h"
 #include "tests/support/builders.h"
 
 #include <gmock/gmock.h>
+
+#include <map>
 
 namespace topwire {
 namespace {
@@ -41,8 +44,9 @@ protected:
 };
 
 TEST(Schema, StandsInTheProgramByteForByte) {
-  ASSERT_EQ(schemaSteps().size(), 1U);
+  ASSERT_EQ(schemaSteps().size(), 2U);
   EXPECT_EQ(schemaSteps()[0], testing::sourceText("storage/schema/0001_first.sql"));
+  EXPECT_EQ(schemaSteps()[1], testing::sourceText("storage/schema/0002_weather.sql"));
 }
 
 TEST_F(Migration, AFreshFileHasTheNewestVersionAndTheApplicationId) {
@@ -58,13 +62,13 @@ TEST_F(Migration, SetsACopyAsideThenBringsTheFileUpToDateAndSaysSo) {
   const auto opened = openWith(steps, Access::write);
   ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
   EXPECT_EQ(opened->orchard, testing::orchardOfEverything());
-  const std::string copy = folder.file("creek.before-v2.topwire");
+  const std::string copy = folder.file("creek.before-v3.topwire");
   ASSERT_EQ(opened->notes.size(), 1U);
   EXPECT_EQ(inEnglish(opened->notes[0]),
             path + " came from an earlier version and was brought up to date. A copy as "
                    "it was is kept in "
                 + copy + '.');
-  EXPECT_EQ(ask(copy, "PRAGMA user_version"), 1);
+  EXPECT_EQ(ask(copy, "PRAGMA user_version"), 2);
   SqliteOrchardFiles current;
   const auto kept = current.open(copy, Access::write);
   ASSERT_TRUE(kept.has_value());
@@ -85,7 +89,7 @@ TEST_F(Migration, AStepThatFailsLeavesTheFileAsItWas) {
                           "'00000000000000000000000000000009';"}) {
     const auto steps = stepsAnd(bad);
     EXPECT_FALSE(openWith(steps, Access::write).has_value());
-    EXPECT_EQ(ask(path, "PRAGMA user_version"), 1);
+    EXPECT_EQ(ask(path, "PRAGMA user_version"), 2);
     EXPECT_EQ(ask(path, "SELECT COUNT(*) FROM sqlite_schema WHERE name = 'further'"), 0);
   }
   SqliteOrchardFiles current;
@@ -95,11 +99,11 @@ TEST_F(Migration, AStepThatFailsLeavesTheFileAsItWas) {
 }
 
 TEST_F(Migration, AnEarlierCopyIsNeverReplaced) {
-  testing::writeBytes(folder.file("creek.before-v2.topwire"), "mine");
+  testing::writeBytes(folder.file("creek.before-v3.topwire"), "mine");
   const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
   ASSERT_TRUE(openWith(steps, Access::write).has_value());
-  EXPECT_EQ(testing::bytesOf(folder.file("creek.before-v2.topwire")), "mine");
-  EXPECT_THAT(folder.names(), ::testing::Contains("creek.before-v2-2.topwire"));
+  EXPECT_EQ(testing::bytesOf(folder.file("creek.before-v3.topwire")), "mine");
+  EXPECT_THAT(folder.names(), ::testing::Contains("creek.before-v3-2.topwire"));
 }
 
 TEST_F(Migration, AnOlderFileIsNotMigratedByLooking) {
@@ -119,9 +123,77 @@ TEST_F(Migration, ANewerFileIsRefusedAndLeftAsItIs) {
   for (const Access access : {Access::write, Access::look})
     EXPECT_EQ(testing::outcome(current.open(path, access)),
               path
-                  + " was written by a newer Topwire (file version 2; this one knows up "
-                    "to 1). Install the newer one to open it.");
+                  + " was written by a newer Topwire (file version 3; this one knows up "
+                    "to 2). Install the newer one to open it.");
   EXPECT_TRUE(testing::bytesOf(path) == before);
+}
+
+/// "name, notes" for every table of the version the connection holds.
+std::map<std::string, std::string> tablesOf(Connection& connection) {
+  std::map<std::string, std::string> tables;
+  Statement statement{connection,
+                      "SELECT t.name, group_concat(c.name) FROM sqlite_schema AS t "
+                      "JOIN pragma_table_info(t.name) AS c "
+                      "WHERE t.type = 'table' GROUP BY t.name"};
+  while (statement.step()) tables[statement.text(0)] = statement.text(1);
+  return tables;
+}
+
+/// A file as the program wrote it when the schema had but `count` steps, with what that
+/// could hold of the file `from`.
+void writeEarlierFile(const std::string& path, const std::string& from, int count) {
+  Connection connection{path, Connection::Mode::create};
+  connection.execute("PRAGMA application_id = " + std::to_string(applicationId));
+  applySteps(connection, {schemaSteps().begin(), schemaSteps().begin() + count});
+  connection.execute("PRAGMA foreign_keys = OFF; ATTACH '" + from + "' AS newer");
+  for (const auto& [table, columns] : tablesOf(connection))
+    connection.execute("INSERT INTO main." + table + " (" + columns + ") SELECT "
+                       + columns + " FROM newer." + table);
+  connection.execute("DETACH newer");
+}
+
+/// What a file of the first version could hold, as one of today has it.
+Orchard withoutWhatCameLater(Orchard orchard) {
+  orchard.weather.clear();
+  orchard.pastStages.clear();
+  orchard.settings.firstLeafDelayDays = Settings{}.firstLeafDelayDays;
+  for (auto& [id, block] : orchard.blocks)
+    block.minimumCorrection = block.maximumCorrection = 0;
+  return orchard;
+}
+
+TEST_F(Migration, AFileOfTheFirstVersionOpensWithEverythingInIt) {
+  const std::string early = folder.file("early.topwire");
+  writeEarlierFile(early, path, 1);
+  const Orchard expected = withoutWhatCameLater(testing::orchardOfEverything());
+  SqliteOrchardFiles current;
+  for (const char* when : {"migrated", "opened again"}) {
+    const auto opened = current.open(early, Access::write);
+    ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
+    EXPECT_EQ(opened->orchard, expected) << when;
+  }
+  EXPECT_THAT(folder.names(), ::testing::Contains("early.before-v2.topwire"));
+}
+
+TEST_F(Migration, HistoryOfTheFirstVersionIsStillUndone) {
+  const std::string early = folder.file("early.topwire");
+  writeEarlierFile(early, path, 1);
+  // As the first version wrote it.
+  Connection{early, Connection::Mode::write}.execute(
+      R"(INSERT INTO crew VALUES ('00000000000000000000000000000009', 'Late', 2, 8);
+         INSERT INTO journal (kind, at, who, name, change) VALUES ('did', 1, 'Ana',
+         'Crew Late added', '{"edits":[{"after":{"hoursPerDay":8.0,
+         "id":"00000000000000000000000000000009","name":"Late","workers":2},
+         "before":null,"record":"crew"}],"name":{"context":"Deed",
+         "text":"Crew %1 added","values":["Late"]}}');)");
+  SqliteOrchardFiles current;
+  auto opened = current.open(early, Access::write);
+  ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
+  Workbench bench{
+      opened->orchard, *opened->journal, [] { return 0; }, IdSource::countingFrom(9)};
+  EXPECT_EQ(bench.orchard().crews.size(), 2U);
+  ASSERT_TRUE(bench.undo().has_value());
+  EXPECT_EQ(bench.orchard(), withoutWhatCameLater(testing::orchardOfEverything()));
 }
 
 }  // namespace

@@ -200,8 +200,46 @@ private:
     return Edit<Settings>{memory().settings, after};
   }
 
+  AnyEdit pastStageEdit() {
+    return editOf(
+        memory().pastStages,
+        [&] {
+          return PastStage{freshId<PastStageId>(), someText(), 65, dayOf(2019, 5, 2)};
+        },
+        // A code beyond the scale is refused.
+        [&](PastStage& past) { past.bbch = 50 + pick(60); });
+  }
+
+  WeatherDay someWeather() {
+    WeatherDay day;
+    day.source = static_cast<WeatherSource>(pick(3));
+    day.minimum = pick(200) * 0.1 - 10;
+    if (pick(3) > 0) day.maximum = *day.minimum + pick(100) / 7.0;
+    // Less than none is refused.
+    if (pick(3) == 0) day.rain = pick(60) - 1;
+    return day;
+  }
+
+  WeatherMonth someMonth() {
+    WeatherMonth month{{2020 + pick(9), 1U + static_cast<unsigned>(pick(12))}, {}};
+    month.days[27] = someWeather();
+    return month;
+  }
+
+  AnyEdit weatherEdit() {
+    return editOf(
+        memory().weather,
+        [&] { return someMonth(); },
+        [&](WeatherMonth& month) {
+          for (int i = pick(5); i > 0; --i)
+            month.days[static_cast<std::size_t>(pick(28))] = someWeather();
+          month.days[static_cast<std::size_t>(pick(27))].reset();
+          if (pick(4) == 0) month.days[27] = someWeather();
+        });
+  }
+
   AnyEdit someEdit() {
-    switch (pick(7)) {
+    switch (pick(9)) {
       case 0:
         return blockEdit();
       case 1:
@@ -214,6 +252,10 @@ private:
         return markEdit();
       case 5:
         return settingsEdit();
+      case 6:
+        return pastStageEdit();
+      case 7:
+        return weatherEdit();
       default:
         return tickEdit();
     }
