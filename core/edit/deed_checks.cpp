@@ -56,6 +56,26 @@ void checkReadable(Faults& faults,
                {static_cast<std::int64_t>(longest)});
 }
 
+/// The months of a season (as north of the equator) in which a stage may plausibly be
+/// seen, first to last; common practice, wide enough for warm-winter districts.
+struct Months {
+  unsigned first;
+  unsigned last;
+};
+
+Months plausibleMonths(int bbch) {
+  if (bbch <= stages::petalFall) return {1, 7};
+  if (bbch < stages::harvest) return {2, 8};
+  if (bbch < stages::leafFall) return {5, 12};
+  return {8, 12};
+}
+
+DaySpan plausibleDays(int bbch, Season season, Hemisphere hemisphere) {
+  const Months months = plausibleMonths(bbch);
+  return {localSeasonDay(season, hemisphere, months.first, 1),
+          localSeasonDay(season, hemisphere, months.last, 31)};
+}
+
 }  // namespace
 
 Checked<Change> Faults::orElse(Change change) && {
@@ -108,6 +128,24 @@ void checkElevation(Faults& faults, const std::string& place, Length elevation) 
   if (elevation < Length::metres(-430) || elevation > Length::metres(5000))
     faults.add(place,
                phrase("Deed", "An elevation lies between -430 m and 5,000 m; check it."));
+}
+
+void checkSeasonOf(Faults& faults, const Orchard& orchard, const Stage& stage, Day day) {
+  const Hemisphere hemisphere = orchard.settings.hemisphere();
+  const DaySpan span = plausibleDays(stage.bbch, seasonOf(day, hemisphere), hemisphere);
+  if (!span.contains(day))
+    faults.add("day",
+               phrase("Deed",
+                      "%1 is not seen on %2; it falls between %3 and %4. Check the day."),
+               {stage.name, day, span.first, span.last});
+}
+
+void addUnknownStage(Faults& faults, const std::string& place, int bbch) {
+  faults.add(place,
+             phrase("Deed",
+                    "BBCH %1 is not a stage that is followed here; choose one from the "
+                    "list."),
+             {std::int64_t{bbch}});
 }
 
 std::string calledName(const Orchard& orchard, const Planting& planting) {

@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 #include "core/edit/change.h"
+#include "core/phenology/stage.h"
 
 #include <string>
 #include <string_view>
@@ -21,6 +22,8 @@ public:
   bool any() const { return !problems_.empty(); }
 
   Checked<Change> orElse(Change change) &&;
+
+  Problems take() && { return std::move(problems_); }
 
   Checked<Change> asRefusal() && { return tl::unexpected{std::move(problems_)}; }
 
@@ -46,6 +49,11 @@ void checkNotes(Faults& faults, const std::string& place, std::string_view text)
 
 /// From the shore of the Dead Sea to above the highest farmed land.
 void checkElevation(Faults& faults, const std::string& place, Length elevation);
+
+/// Whether a stage may plausibly be seen on that day; noted at "day".
+void checkSeasonOf(Faults& faults, const Orchard& orchard, const Stage& stage, Day day);
+/// For a code that is none of the stages dated here.
+void addUnknownStage(Faults& faults, const std::string& place, int bbch);
 
 /// Finds with `find(id)`; nothing where the record is gone.
 template <class Map>

@@ -13,10 +13,13 @@ namespace topwire {
 
 /// The short list of what a person can do to an orchard. Each checks its input against
 /// the orchard and answers a change to perform, or every problem found, each with the
-/// field it is about as its place. Nothing is changed here.
+/// field it is about as its place. Nothing is changed here. Those of weather and of past
+/// dates are in weather_deeds.h.
 ///
-/// Fields of a block: name, rows, rowSpacing, rowLength, elevation. Of a planting: code,
-/// cultivar, rootstock, planted, rows, treeSpacing, trees, vigour, programme.
+/// Fields of a block: name, rows, rowSpacing, rowLength, elevation, minimumCorrection,
+/// maximumCorrection. Of a planting: code, cultivar, rootstock, planted, rows,
+/// treeSpacing, trees, vigour, programme. Of the settings, beside their own names:
+/// normals, firstLeafDelay.
 
 Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings);
 

@@ -100,6 +100,22 @@ void checkRowLength(Faults& faults, const Block& block) {
                       "row length."));
 }
 
+void checkCorrection(Faults& faults, const std::string& place, double degrees) {
+  if (!(std::abs(degrees) <= 10))
+    faults.add(place,
+               phrase("Deed",
+                      "A correction is 10 degrees Celsius (18 Fahrenheit) at most, up or "
+                      "down; check it."));
+}
+
+void checkFirstLeafDelay(Faults& faults, int days) {
+  if (days < 0 || days > 60)
+    faults.add("firstLeafDelay",
+               phrase("Deed",
+                      "Trees in their first leaf bloom 0 to 60 days after the others; "
+                      "check the days."));
+}
+
 void checkBlockName(Faults& faults, const Orchard& orchard, const Block& block) {
   checkName(faults, "name", block.name);
   for (const auto& [id, other] : orchard.blocks)
@@ -137,6 +153,8 @@ Faults checkBlock(const Orchard& orchard, const Block& block) {
   checkSpacing(faults, block.rowSpacing);
   checkRowLength(faults, block);
   if (block.elevation) checkElevation(faults, "elevation", *block.elevation);
+  checkCorrection(faults, "minimumCorrection", block.minimumCorrection);
+  checkCorrection(faults, "maximumCorrection", block.maximumCorrection);
   checkNotes(faults, "notes", block.notes);
   return faults;
 }
@@ -192,6 +210,7 @@ Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings)
   checkSameHemisphere(faults, orchard, tidy);
   checkNormals(faults, tidy.normals);
   checkRecordsFrom(faults, tidy.recordsFrom);
+  checkFirstLeafDelay(faults, tidy.firstLeafDelayDays);
   return std::move(faults).orElse({Sentence{phrase("Deed", "Orchard settings changed")},
                                    {Edit<Settings>{orchard.settings, tidy}}});
 }

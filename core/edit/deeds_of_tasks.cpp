@@ -1,6 +1,5 @@
 #include "core/edit/deed_checks.h"
 #include "core/edit/deeds.h"
-#include "core/phenology/stage.h"
 
 #include <algorithm>
 
@@ -14,40 +13,6 @@ constexpr Phrase plantingIsGone =
 std::string calledName(const Orchard& orchard, PlantingId id) {
   const Planting* planting = lookUp(orchard.plantings, id);
   return planting ? calledName(orchard, *planting) : std::string{};
-}
-
-/// The months of a season (as north of the equator) in which a stage may plausibly be
-/// seen, first to last; common practice, wide enough for warm-winter districts.
-struct Months {
-  unsigned first;
-  unsigned last;
-};
-
-Months plausibleMonths(int bbch) {
-  if (bbch <= stages::petalFall) return {1, 7};
-  if (bbch < stages::harvest) return {2, 8};
-  if (bbch < stages::leafFall) return {5, 12};
-  return {8, 12};
-}
-
-DaySpan plausibleDays(int bbch, Season season, Hemisphere hemisphere) {
-  const Months months = plausibleMonths(bbch);
-  return {localSeasonDay(season, hemisphere, months.first, 1),
-          localSeasonDay(season, hemisphere, months.last, 31)};
-}
-
-void checkSeasonOf(Faults& faults,
-                   const Orchard& orchard,
-                   const Observation& seen,
-                   const Stage& stage) {
-  const Hemisphere hemisphere = orchard.settings.hemisphere();
-  const DaySpan span =
-      plausibleDays(stage.bbch, seasonOf(seen.day, hemisphere), hemisphere);
-  if (!span.contains(seen.day))
-    faults.add("day",
-               phrase("Deed",
-                      "%1 is not seen on %2; it falls between %3 and %4. Check the day."),
-               {stage.name, seen.day, span.first, span.last});
 }
 
 /// Shoots set their terminal buds while fruit grows, earlier or later than the fruit's
@@ -136,19 +101,17 @@ Checked<Change> observeStage(const Orchard& orchard, const Observation& observat
   const Planting* planting = lookUp(orchard.plantings, observation.planting);
   if (!planting) return refusal("planting", plantingIsGone);
   const Stage* stage = stageByCode(observation.bbch);
-  if (!stage)
-    return refusal("bbch",
-                   phrase("Deed",
-                          "BBCH %1 is not a stage that is followed here; choose one from "
-                          "the list."),
-                   {std::int64_t{observation.bbch}});
   Faults faults;
+  if (!stage) {
+    addUnknownStage(faults, "bbch", observation.bbch);
+    return std::move(faults).asRefusal();
+  }
   checkText(faults, "by", observation.by);
   if (observation.day < planting->planted)
     faults.add("day",
                phrase("Deed", "These trees were planted on %1, after %2; check the day."),
                {planting->planted, observation.day});
-  checkSeasonOf(faults, orchard, observation, *stage);
+  checkSeasonOf(faults, orchard, *stage, observation.day);
   Edit<Observation> edit{std::nullopt, observation};
   for (const Observation* other : sameSeason(orchard, observation)) {
     const Stage* otherStage = stageByCode(other->bbch);

@@ -156,6 +156,8 @@ void OrchardReading::readSettings(const toml::table& table) {
       "elevation", fields.length("elevation", settings.units), "\"1500 ft\"");
   settings.recordsFrom =
       fields.required("records-from", fields.day("records-from"), "2027-01-01");
+  settings.firstLeafDelayDays =
+      fields.whole("first-leaf-delay", 0, 60).value_or(settings.firstLeafDelayDays);
   readStation(fields, settings);
   fields.refuseOthers();
   if (!perform(fields, changeSettings(orchard(), settings)))
@@ -237,6 +239,8 @@ void OrchardReading::readBlock(const toml::table& table) {
       fields.required("row-spacing", fields.length("row-spacing", units()), "\"11 ft\"");
   block.rowLength = fields.length("row-length", units());
   block.elevation = fields.length("elevation", units());
+  block.minimumCorrection = fields.number("minimum-correction").value_or(0);
+  block.maximumCorrection = fields.number("maximum-correction").value_or(0);
   block.notes = fields.text("notes").value_or("");
   const auto plantings = fields.tables("planting");
   fields.refuseOthers();

@@ -54,6 +54,10 @@ INSTANTIATE_TEST_SUITE_P(
                     "normals: In March the minimum (30.0) is above the maximum (11.3)"},
         BadSettings{[](Settings& s) { s.normals.maximum[6] = 82.8; },
                     "normals: A temperature of July is not between -60 and 60"},
+        BadSettings{[](Settings& s) { s.firstLeafDelayDays = 61; },
+                    "firstLeafDelay: Trees in their first leaf"},
+        BadSettings{[](Settings& s) { s.firstLeafDelayDays = -1; },
+                    "firstLeafDelay: Trees in their first leaf"},
         BadSettings{[](Settings& s) { s.recordsFrom = dayOf(1066, 1, 1); },
                     "recordsFrom: Records can't begin on 1 January 1066"}));
 
@@ -106,6 +110,15 @@ INSTANTIATE_TEST_SUITE_P(
                  {"name: This text is too long; keep it under 120 letters."}},
         BadBlock{[](Block& b) { b.rows = {}; },
                  {"rows: A block needs at least one row; type them like 1-12, 15."}},
+        BadBlock{[](Block& b) { b.minimumCorrection = -10; }, {}},
+        BadBlock{[](Block& b) { b.minimumCorrection = -10.1; },
+                 {"minimumCorrection: A correction is 10 degrees Celsius (18 Fahrenheit) "
+                  "at most, up or down; check it."}},
+        BadBlock{[](Block& b) {
+                   b.maximumCorrection = std::numeric_limits<double>::quiet_NaN();
+                 },
+                 {"maximumCorrection: A correction is 10 degrees Celsius (18 Fahrenheit) "
+                  "at most, up or down; check it."}},
         BadBlock{[](Block& b) { b.rowSpacing = {}; },
                  {"rowSpacing: Rows stand between 0.5 and 20 m apart (1.7 and 65 ft); "
                   "check the row spacing."}},

@@ -158,6 +158,24 @@ TEST(OrchardReader, takesNormalsOfAStationOfItsOwn) {
   EXPECT_EQ(whole->orchard.settings.normals.maximum[6], 28);
 }
 
+TEST(OrchardReader, takesABlocksCorrectionsAndTheFirstLeafsDelay) {
+  const auto plain = read(good);
+  ASSERT_TRUE(plain);
+  EXPECT_EQ(plain->orchard.settings.firstLeafDelayDays, 10);
+  EXPECT_EQ(blockByName(plain->orchard, "Creek 1")->minimumCorrection, 0);
+  const auto result = read(with("row-spacing = 11\n",
+                                "row-spacing = 11\nminimum-correction = -1.5\n"
+                                "maximum-correction = 1\n"));
+  ASSERT_TRUE(result) << inEnglish(result.error().front());
+  const Block* block = blockByName(result->orchard, "Creek 1");
+  EXPECT_EQ(block->minimumCorrection, -1.5);
+  EXPECT_EQ(block->maximumCorrection, 1);
+  const auto delayed =
+      read(with("latitude = 46.9\n", "latitude = 46.9\nfirst-leaf-delay = 7\n"));
+  ASSERT_TRUE(delayed) << inEnglish(delayed.error().front());
+  EXPECT_EQ(delayed->orchard.settings.firstLeafDelayDays, 7);
+}
+
 struct FaultCase {
   std::string name;
   std::string from;
@@ -192,6 +210,9 @@ INSTANTIATE_TEST_SUITE_P(Table, OrchardReaderFault, ::testing::Values(
   FaultCase{"singleBrackets", "[[crew]]", "[crew]", "9", "[[crew]]"},
   FaultCase{"missingName", "name = \"Heron\"\n", "", "9", "This crew has no \"name\""},
   FaultCase{"missingSpacing", "row-spacing = 11\n", "", "13", "\"row-spacing\""},
+  FaultCase{"correctionTooLarge", "notes = \"Wet at the low end.\"", "minimum-correction = 18", "19", "10 degrees Celsius"},
+  FaultCase{"correctionIsText", "notes = \"Wet at the low end.\"", "maximum-correction = \"2 F\"", "19", "takes a number"},
+  FaultCase{"delayTooLong", "records-from", "first-leaf-delay = 61\nrecords-from", "7", "from 0 to 60"},
   FaultCase{"rowsBackwards", "\"1-8, 10\"", "\"8-1, 10\"", "15", "backwards"},
   FaultCase{"rowsTwice", "\"1-8, 10\"", "\"1-8, 8-10\"", "15", "twice"},
   FaultCase{"rowsNoRows", "rows = \"1-4\"", "rows = \"all\"", "53", "\"all\""},
