@@ -37,6 +37,7 @@ Checked<Shipped> loadShipped() {
   shipped.tables.cultivars = readOne("tables/cultivars.toml", readCultivars, problems);
   shipped.tables.rootstocks = readOne("tables/rootstocks.toml", readRootstocks, problems);
   shipped.tables.stations = readOne("tables/stations.toml", readStations, problems);
+  shipped.tables.frostKills = readOne("tables/frost_kill.toml", readFrostKills, problems);
   Programme programme =
       readOne("programmes/tall-spindle-apple.toml", readProgramme, problems);
   if (!problems.empty()) return tl::unexpected{std::move(problems)};

@@ -22,6 +22,7 @@ struct Kind {
 const Kind cultivarKind{"cultivar", {"cultivar", "variedad"}};
 const Kind rootstockKind{"rootstock", {"rootstock", "portainjerto"}};
 const Kind stationKind{"station", {"station", "estación"}};
+const Kind stageKind{"stage", {"stage", "estado"}};
 
 /// A field's name with a line that shows how to write it.
 struct Field {
@@ -292,6 +293,14 @@ Rootstock rootstockFrom(RowReader& row) {
   return rootstock;
 }
 
+bool isFahrenheit(RowReader& row) {
+  return row.oneOf<bool>({"units", "units = \"C\""}, {{"C", false}, {"F", true}});
+}
+
+double celsius(double fahrenheit) {
+  return (fahrenheit - 32) * 5 / 9;
+}
+
 void reportCrossedNormals(RowReader& row, const MonthlyNormals& normals) {
   for (std::size_t month = 0; month < 12; ++month)
     if (normals.minimum[month] > normals.maximum[month])
@@ -310,8 +319,7 @@ Station stationFrom(RowReader& row) {
   station.elevation = Length::micrometres(
       std::llround(1e6 * row.number({"elevation_m", "elevation_m = 450"}, {-430, 5000})));
   station.period = row.text({"period", "period = \"1991-2020\""});
-  const bool fahrenheit =
-      row.oneOf<bool>({"units", "units = \"C\""}, {{"C", false}, {"F", true}});
+  const bool fahrenheit = isFahrenheit(row);
   MonthlyNormals& normals = station.normals;
   constexpr Bounds likely{-80, 140};
   normals.minimum = row.twelve({"minimum", "minimum = [-4.3, -3.0, ... -3.7]"}, likely);
@@ -319,9 +327,30 @@ Station stationFrom(RowReader& row) {
   reportCrossedNormals(row, normals);
   if (fahrenheit)
     for (auto* months : {&normals.minimum, &normals.maximum})
-      for (double& value : *months) value = (value - 32) * 5 / 9;
+      for (double& value : *months) value = celsius(value);
   station.source = row.text(sourceField);
   return station;
+}
+
+FrostKill frostKillFrom(RowReader& row) {
+  FrostKill kill;
+  kill.name = row.text({"name", "name = \"green tip\""});
+  kill.bbch = static_cast<int>(std::lround(row.number({"bbch", "bbch = 53"}, {0, 99})));
+  const bool fahrenheit = isFahrenheit(row);
+  constexpr Bounds likely{-60, 40};
+  kill.oneInTen = row.number({"kills_one_in_ten", "kills_one_in_ten = 18"}, likely);
+  kill.nineInTen = row.number({"kills_nine_in_ten", "kills_nine_in_ten = 10"}, likely);
+  if (kill.nineInTen > kill.oneInTen)
+    row.report(
+        phrase("Tables",
+               "In %1 %2 the field %3 lies above kills_one_in_ten; check the two."),
+        {"kills_nine_in_ten", ""},
+        {},
+        row.source());
+  if (fahrenheit)
+    for (double* value : {&kill.oneInTen, &kill.nineInTen}) *value = celsius(*value);
+  kill.source = row.text(sourceField);
+  return kill;
 }
 
 template <class Row>
@@ -357,6 +386,11 @@ Checked<std::vector<Rootstock>> readRootstocks(std::string_view toml,
 Checked<std::vector<Station>> readStations(std::string_view toml,
                                            const std::string& file) {
   return readTable<Station>(toml, file, stationKind, stationFrom);
+}
+
+Checked<std::vector<FrostKill>> readFrostKills(std::string_view toml,
+                                               const std::string& file) {
+  return readTable<FrostKill>(toml, file, stageKind, frostKillFrom);
 }
 
 }  // namespace topwire

@@ -37,10 +37,20 @@ struct Station {
   std::string source;
 };
 
+/// What kills the flower buds of a stage in half an hour, degrees Celsius.
+struct FrostKill {
+  std::string name;  ///< of the stage
+  int bbch = 0;
+  double oneInTen = 0;
+  double nineInTen = 0;
+  std::string source;
+};
+
 struct TradeTables {
   std::vector<Cultivar> cultivars;
   std::vector<Rootstock> rootstocks;
   std::vector<Station> stations;
+  std::vector<FrostKill> frostKills;
 
   const Cultivar* cultivar(std::string_view name) const;
   const Rootstock* rootstock(std::string_view name) const;
@@ -54,6 +64,8 @@ Checked<std::vector<Rootstock>> readRootstocks(std::string_view toml,
                                                const std::string& file);
 Checked<std::vector<Station>> readStations(std::string_view toml,
                                            const std::string& file);
+Checked<std::vector<FrostKill>> readFrostKills(std::string_view toml,
+                                               const std::string& file);
 
 /// What made up a vigour class, for showing it.
 struct VigourBasis {

@@ -213,6 +213,7 @@ TEST_F(Speaking, LendsThePageAnotherLanguageOfTheSameCountry) {
 TEST(ShippedResources, AreLinkedIntoAProgramThatLinksTheStaticLibrary) {
   for (const char* path : {":/translations/topwire_es.qm",
                            ":/tables/cultivars.toml",
+                           ":/tables/frost_kill.toml",
                            ":/tables/rootstocks.toml",
                            ":/tables/stations.toml",
                            ":/programmes/tall-spindle-apple.toml"})

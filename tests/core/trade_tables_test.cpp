@@ -1,5 +1,6 @@
 #include "core/orchard/trade_tables.h"
 
+#include "core/phenology/stage.h"
 #include "tests/support/builders.h"
 
 #include <gmock/gmock.h>
@@ -25,6 +26,16 @@ TEST(ShippedTables, EveryRowNamesItsSource) {
     EXPECT_GT(rootstock.source.size(), 10U) << rootstock.name;
   for (const Station& station : shipped().stations)
     EXPECT_GT(station.source.size(), 10U) << station.name;
+  for (const FrostKill& kill : shipped().frostKills)
+    EXPECT_GT(kill.source.size(), 10U) << kill.name;
+}
+
+TEST(ShippedTables, KillBudsByTheStagesThatAreDated) {
+  for (const FrostKill& kill : shipped().frostKills) {
+    const Stage* stage = stageByCode(kill.bbch);
+    ASSERT_NE(stage, nullptr) << kill.name;
+    EXPECT_EQ(stage->name.en, kill.name);
+  }
 }
 
 TEST(ShippedTables, HoldTheNamesThatOrchardsUse) {
@@ -187,6 +198,32 @@ TEST(ReadStations, TellsEachFault) {
     const auto read = readStations(fault.text, "s.toml");
     ASSERT_FALSE(read) << fault.text;
     EXPECT_THAT(inEnglish(read.error().front()),
+                AllOf(StartsWith(fault.place), HasSubstr(fault.says)));
+  }
+}
+
+constexpr const char* kill = R"([[stage]]
+name = "green tip"
+bbch = 53
+units = "F"
+kills_one_in_ten = 18
+kills_nine_in_ten = 10
+source = "a test"
+)";
+
+TEST(ReadFrostKills, ReadsARowAndTellsFaults) {
+  const auto read = readFrostKills(kill, "f.toml");
+  ASSERT_TRUE(read) << faultsOf(read.error());
+  EXPECT_EQ(read->front().bbch, 53);
+  EXPECT_NEAR(read->front().oneInTen, -70.0 / 9, 1e-12);
+  const Fault faults[] = {
+      {with(kill, "ten = 10", "ten = 19"), "f.toml:1: ", "lies above kills_one_in_ten"},
+      {with(kill, "ten = 18", "ten = 180"), "f.toml:5: ", "lies outside"},
+      {with(kill, "53", "\"green\""), "f.toml:3: ", "bbch is not a number"}};
+  for (const Fault& fault : faults) {
+    const auto wrong = readFrostKills(fault.text, "f.toml");
+    ASSERT_FALSE(wrong) << fault.text;
+    EXPECT_THAT(inEnglish(wrong.error().front()),
                 AllOf(StartsWith(fault.place), HasSubstr(fault.says)));
   }
 }

@@ -33,7 +33,8 @@ const TradeTables& shippedTables() {
   static const TradeTables tables{
       readShipped("resources/tables/cultivars.toml", readCultivars),
       readShipped("resources/tables/rootstocks.toml", readRootstocks),
-      readShipped("resources/tables/stations.toml", readStations)};
+      readShipped("resources/tables/stations.toml", readStations),
+      readShipped("resources/tables/frost_kill.toml", readFrostKills)};
   return tables;
 }
 
