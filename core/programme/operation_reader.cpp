@@ -126,6 +126,7 @@ private:
         kindNames(),
         {PlantingKind::main, PlantingKind::pollinizer, PlantingKind::replant});
     operation().avoid = readChoices<Avoid>(fields_, "avoid", avoidNames(), {});
+    operation().cuts = fields_.flag("cuts").value_or(false);
   }
 
   std::optional<Anchor> readEdge(std::string_view key) {

@@ -100,6 +100,7 @@ struct Operation {
   std::vector<Words> tools;
   std::vector<Material> materials;
   std::set<Avoid> avoid;
+  bool cuts = false;  ///< opens wounds in living wood
   Words caution;
   std::string drawing;  ///< name of its line drawing; the id where the file names none
   std::string source;

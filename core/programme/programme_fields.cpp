@@ -61,6 +61,18 @@ std::optional<double> ProgrammeFields::positive(std::string_view key) {
   return std::nullopt;
 }
 
+std::optional<bool> ProgrammeFields::flag(std::string_view key) {
+  const toml::node* found = node(key);
+  if (found == nullptr) return std::nullopt;
+  const auto value = found->value_exact<bool>();
+  if (!value)
+    fault(key,
+          phrase("Programme",
+                 "In %1, %2 is neither true nor false; write one of them without "
+                 "quotes."));
+  return value;
+}
+
 std::vector<std::string> ProgrammeFields::texts(std::string_view key) {
   const toml::node* found = node(key);
   if (found == nullptr) return {};

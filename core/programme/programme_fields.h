@@ -37,6 +37,7 @@ public:
   /// Between `least` and `most`, both inclusive.
   std::optional<int> whole(std::string_view key, int least, int most);
   std::optional<double> positive(std::string_view key);
+  std::optional<bool> flag(std::string_view key);
   /// One text or a list of them.
   std::vector<std::string> texts(std::string_view key);
   /// The same words in both languages: key.en and key.es.

@@ -156,6 +156,7 @@ const std::vector<FaultCase> faultCases{
     {"vigourUnknown", "vigour = [\"week\"]", 15, {"did you mean “weak”?"}},
     {"plantingsUnknown", "plantings = [\"mane\"]", 15, {"did you mean “main”?"}},
     {"avoidUnknown", "avoid = [\"hail\"]", 15, {"write one of: wet, frost"}},
+    {"cutsNoFlag", "cuts = \"yes\"", 15, {"cuts is neither true nor false"}},
     {"repeatZero", "repeat = 0", 15, {"repeat is 0", "1 to 366"}},
     {"repeatZeroForOne",
      "repeat = { weak = 0, moderate = 2, strong = 3 }",
@@ -329,6 +330,7 @@ TEST(ReadProgramme, keepsEveryField) {
        R"(tools = { en = ["saw", "gloves"], es = ["serrucho", "guantes"] })",
        R"(materials = [{ item = "tie", en = "tie", es = "amarre", per-tree = 0.5 }])",
        R"(avoid = ["wet", "heat"])",
+       "cuts = true",
        R"(caution = { en = "Care", es = "Cuidado" })",
        "drawing = \"other\""}));
   const Operation& read = programme.operations.front();
@@ -351,6 +353,7 @@ TEST(ReadProgramme, keepsEveryField) {
               ElementsAre(Words{"saw", "serrucho"}, Words{"gloves", "guantes"}));
   EXPECT_THAT(read.materials, ElementsAre(Material{"tie", {"tie", "amarre"}, 0.5}));
   EXPECT_EQ(read.avoid, (std::set{Avoid::wet, Avoid::heat}));
+  EXPECT_TRUE(read.cuts);
   EXPECT_EQ(read.caution, (Words{"Care", "Cuidado"}));
   EXPECT_EQ(read.drawing, "other");
   EXPECT_EQ(read.line, 5);
@@ -363,7 +366,7 @@ TEST(ReadProgramme, fillsInWhatMayBeLeftOut) {
   EXPECT_EQ(read.drawing, "a");
   EXPECT_THAT(read.vigours, SizeIs(3));
   EXPECT_THAT(read.kinds, SizeIs(3));
-  EXPECT_FALSE(read.repeat || read.cutOff);
+  EXPECT_FALSE(read.repeat || read.cutOff || read.cuts);
   EXPECT_EQ(programme.find("a"), &read);
   EXPECT_EQ(programme.find("b"), nullptr);
 }
