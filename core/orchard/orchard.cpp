@@ -126,6 +126,23 @@ const Block& blockOf(const Orchard& orchard, const Planting& planting) {
   return found->second;
 }
 
+std::vector<std::string> placeNames(const Orchard& orchard,
+                                    const std::vector<PlantingId>& plantings) {
+  std::vector<std::string> names;
+  for (const Block* block : blocksInOrder(orchard)) {
+    std::string cultivars;
+    bool whole = true;
+    for (const Planting* planting : plantingsOf(orchard, block->id)) {
+      const bool meant = std::ranges::find(plantings, planting->id) != plantings.end();
+      if (meant) cultivars += (cultivars.empty() ? "" : ", ") + planting->cultivar;
+      whole = whole && meant;
+    }
+    if (cultivars.empty()) continue;
+    names.push_back(whole ? block->name : block->name + " (" + cultivars + ')');
+  }
+  return names;
+}
+
 double treesPerRow(const Orchard& orchard, const Planting& planting) {
   if (planting.trees) {
     const int rows = planting.rows.count();

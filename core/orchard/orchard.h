@@ -34,6 +34,11 @@ const Planting* plantingByCode(const Orchard& orchard, std::string_view code);
 const Block* blockByName(const Orchard& orchard, std::string_view name);
 const Block& blockOf(const Orchard& orchard, const Planting& planting);
 
+/// The blocks these plantings stand in, in order; with the cultivars where only part of a
+/// block is meant: "Creek 1 (Gala)".
+std::vector<std::string> placeNames(const Orchard& orchard,
+                                    const std::vector<PlantingId>& plantings);
+
 /// Trees in one row of a planting, or in all of it; 0 where neither count nor lengths
 /// say. A total that is no multiple of the rows is shared out evenly, as a fraction.
 double treesPerRow(const Orchard& orchard, const Planting& planting);

@@ -61,6 +61,10 @@ struct SharedCaution {
   friend bool operator==(const SharedCaution&, const SharedCaution&) = default;
 };
 
+/// Equal cautions as one, the weightiest first, else in the order of the blocks.
+std::vector<SharedCaution> sharedAmong(const Orchard& orchard,
+                                       const CautionsByPlanting& cautions);
+
 /// Those of `today` and the days after it, `days` in all: by day, the weightiest first.
 std::vector<SharedCaution> cautionsAhead(const Orchard& orchard,
                                          const TradeTables& tables,
