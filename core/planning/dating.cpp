@@ -26,6 +26,24 @@ bool hangsOnPlanting(const Anchor& anchor) {
   return std::holds_alternative<OnPlanting>(anchor.point);
 }
 
+/// An edge no later than bloom, which is still to be seen. Work counted in weeks from
+/// bloom is dated again once bloom has come, long before it closes.
+bool hangsOnComingBloom(const DateReason& edge) {
+  if (!edge.stage || edge.stage->kind == StageKind::observed) return false;
+  const int bbch = edge.stage->bbch;
+  return stages::firstBloom <= bbch && bbch <= stages::fullBloom
+         && offsetFrom(edge.anchorDay, edge.anchor) <= edge.anchorDay;
+}
+
+/// Takes the edge back to where an early bloom would put it, but not before `middle`.
+void takeEarlyEdge(DateReason& edge, Day middle) {
+  const Day early = offsetFrom(edge.stage->early, edge.anchor);
+  if (early >= edge.day) return;
+  edge.anchorDay = edge.stage->early;
+  edge.earlyEdge = early < middle ? EarlyEdge::heldToMiddle : EarlyEdge::taken;
+  edge.day = std::min(edge.day, std::max(early, middle));
+}
+
 }  // namespace
 
 PlantingDates::PlantingDates(const Orchard& orchard,
@@ -91,6 +109,7 @@ std::optional<Task> PlantingDates::dateOnce(const Operation& operation, Season s
     task.closes = task.opens;
   }
   setCutOff(operation, season, task);
+  heedEarlyBloom(operation, task);
   return task;
 }
 
@@ -112,6 +131,17 @@ void PlantingDates::setCutOff(const Operation& operation, Season season, Task& t
   task.cutOffWhy = resolve(operation.cutOff->anchor, season);
   if (!task.cutOffWhy) return;
   task.cutOffWhy->day = std::max(task.cutOffWhy->day, task.closes);
+  task.cutOff = task.cutOffWhy->day;
+}
+
+/// Where late is better than never nothing presses, and the expected date will do.
+void PlantingDates::heedEarlyBloom(const Operation& operation, Task& task) const {
+  if (!operation.cutOff || !task.cutOffWhy) return;
+  const Day middle = plusDays(task.opens, daysBetween(task.opens, task.closes) / 2);
+  if (hangsOnComingBloom(*task.cutOffWhy)) takeEarlyEdge(*task.cutOffWhy, middle);
+  if (hangsOnComingBloom(task.closesWhy)) takeEarlyEdge(task.closesWhy, middle);
+  if (task.closesWhy.day > task.cutOffWhy->day) task.closesWhy = *task.cutOffWhy;
+  task.closes = std::max(task.closesWhy.day, task.opens);
   task.cutOff = task.cutOffWhy->day;
 }
 

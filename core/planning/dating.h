@@ -39,6 +39,7 @@ private:
   const Outlook& outlook(Season season);
   bool holdForPlanting(const Operation& operation, Task& task) const;
   void setCutOff(const Operation& operation, Season season, Task& task);
+  void heedEarlyBloom(const Operation& operation, Task& task) const;
   std::vector<Task> passesOf(const Operation& operation, const Task& whole) const;
   bool isFinished(const Task& task) const;
 

@@ -118,6 +118,27 @@ std::vector<Sentence> aboutStage(const StageEstimate& stage) {
   return told;
 }
 
+/// The span holds eight cases in ten, so that one in ten comes before its early edge.
+Sentence aboutEarlyEdge(const DateReason& reason) {
+  const StageEstimate& stage = *reason.stage;
+  if (reason.earlyEdge == EarlyEdge::heldToMiddle)
+    return {phrase("Why",
+                   "Bloom may come early, but the early edge of the span from %1 to %2 "
+                   "lies before the middle of the window, so it is held to the middle, "
+                   "%3."),
+            {stage.early, stage.late, reason.day}};
+  if (stage.bbch == stages::firstBloom)
+    return {phrase("Why",
+                   "Bloom may come early: of the span from %1 to %2 the early edge is "
+                   "taken, so that it is done before the first flowers open in nine "
+                   "seasons of ten."),
+            {stage.early, stage.late}};
+  return {phrase("Why",
+                 "Bloom may come early: of the span from %1 to %2 the early edge is "
+                 "taken, so that it is done before %3 in nine seasons of ten."),
+          {stage.early, stage.late, stageByCode(stage.bbch)->name}};
+}
+
 Sentence aboutCompletion(const CompletionBasis& basis) {
   return basis.done
              ? Sentence{phrase("Why", "That job was finished on %1."), {basis.day}}
@@ -192,9 +213,14 @@ private:
   /// The stage or the job behind an edge, unless the edge before it told the same.
   void tellBasis(const DateReason& reason, const DateReason* before) {
     if (reason.completion) told_.push_back(aboutCompletion(*reason.completion));
-    if (!reason.stage || (before && before->stage == reason.stage)) return;
-    for (Sentence& sentence : aboutStage(*reason.stage))
-      told_.push_back(std::move(sentence));
+    if (!reason.stage) return;
+    const bool told = before && before->stage == reason.stage;
+    if (!told)
+      for (Sentence& sentence : aboutStage(*reason.stage))
+        told_.push_back(std::move(sentence));
+    if (reason.earlyEdge != EarlyEdge::none
+        && !(told && before->earlyEdge == reason.earlyEdge))
+      told_.push_back(aboutEarlyEdge(reason));
   }
 
   void tellBranch() {

@@ -19,11 +19,17 @@ struct CompletionBasis {
   friend bool operator==(const CompletionBasis&, const CompletionBasis&) = default;
 };
 
+/// Work that must be over before flowers open hangs on the early edge of bloom's span and
+/// not on its middle, until bloom is seen. Where that edge lies before the middle of the
+/// window as expected, the middle holds: half a window is left to work in.
+enum class EarlyEdge { none, taken, heldToMiddle };
+
 /// Why a window's edge lies where it does, as data: the anchor, the day it stood on and
 /// where that came from, and the day that resulted.
 struct DateReason {
   Anchor anchor;
-  Day anchorDay{};
+  Day anchorDay{};  ///< the stage's date, or its early edge where that was looked to
+  EarlyEdge earlyEdge = EarlyEdge::none;
   Day day{};  ///< after offset, and for a pass of a repeat, after its interval
   std::optional<StageEstimate> stage;
   std::optional<CompletionBasis> completion;

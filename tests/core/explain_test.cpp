@@ -5,6 +5,8 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+
 namespace topwire {
 namespace {
 
@@ -55,6 +57,36 @@ TEST_F(ExplainTest, TellsTheCutOffWithItsReason) {
       told,
       Contains("No longer worth doing after 12 May 2027: 2 days after full bloom."));
   EXPECT_THAT(told, Contains("Open flowers let blight in."));
+}
+
+TEST_F(ExplainTest, TellsTheEarlyEdgeWithItsSpan) {
+  Operation flowers = operation("flowers", atStage(54), atStage(60));
+  flowers.cutOff = CutOff{atStage(69), {"No flower is left.", "-"}};
+  const auto told = why(programmesOf({flowers}));
+  EXPECT_THAT(told, Contains("Closes 2 May 2027: at first bloom."));
+  EXPECT_THAT(told,
+              Contains("Bloom may come early: of the span from 2 May 2027 to 12 May 2027 "
+                       "the early edge is taken, so that it is done before the first "
+                       "flowers open in nine seasons of ten."));
+  flowers.opens = atStage(57);
+  EXPECT_THAT(why(programmesOf({flowers})),
+              Contains("Bloom may come early, but the early edge of the span from 2 May "
+                       "2027 to 12 May 2027 lies before the middle of the window, so it "
+                       "is held to the middle, 5 May 2027."));
+}
+
+TEST_F(ExplainTest, TellsTheEarlyEdgeOnceForClosingAndCutOff) {
+  Operation flowers = operation("flowers", atMonth(4, 20), atMonth(5, 20));
+  flowers.cutOff = CutOff{atStage(65), {"Open flowers let blight in.", "-"}};
+  const auto told = why(programmesOf({flowers}));
+  EXPECT_THAT(told, Contains("Closes 5 May 2027: at full bloom."));
+  EXPECT_THAT(told, Contains("No longer worth doing after 5 May 2027: at full bloom."));
+  EXPECT_EQ(std::ranges::count(
+                told,
+                "Bloom may come early: of the span from 5 May 2027 to 15 May 2027 the "
+                "early edge is taken, so that it is done before full bloom in nine "
+                "seasons of ten."),
+            1);
 }
 
 TEST_F(ExplainTest, TellsVisitsOfARepeat) {

@@ -1,5 +1,6 @@
 #include "core/planning/planner.h"
 
+#include "core/phenology/stage.h"
 #include "tests/support/builders.h"
 #include "tests/support/operations.h"
 
@@ -211,10 +212,100 @@ TEST(Planner, RepeatsByVigourUntilTheClosing) {
 }
 
 TEST(Planner, PutsNoCutOffBeforeTheClosing) {
-  Operation flowers = operation("flowers", atStage(57), atStage(65));
-  flowers.cutOff = CutOff{atStage(60), {"open flowers", "flores abiertas"}};
-  const auto tasks = tasksOf(north(), flowers, 2027);
+  Operation tape = operation("tape", atStage(57), atStage(71));
+  tape.cutOff = CutOff{atStage(69), {"petals are down", "ya cayeron los pétalos"}};
+  const auto tasks = tasksOf(north(), tape, 2027);
   EXPECT_EQ(tasks.at(0).cutOff, tasks.at(0).closes);
+}
+
+Operation flowerRemoval(Anchor opens, Anchor closes, Anchor cutOff) {
+  Operation flowers = operation("flowers", std::move(opens), std::move(closes));
+  flowers.cutOff = CutOff{std::move(cutOff), {"open flowers", "flores abiertas"}};
+  return flowers;
+}
+
+// FixedForecaster: first bloom 7 May, between 2 and 12 May; full bloom 10, between 5 and
+// 15 May.
+TEST(Planner, TakesTheEarlyEdgeOfBloomForACutOff) {
+  const auto tasks =
+      tasksOf(north(), flowerRemoval(atStage(54), atStage(60), atStage(65, -1)), 2027);
+  EXPECT_EQ(isoText(*tasks.at(0).cutOff), "2027-05-04");
+  EXPECT_EQ(isoText(tasks[0].closes), "2027-05-02");
+  EXPECT_EQ(tasks[0].cutOffWhy->earlyEdge, EarlyEdge::taken);
+  EXPECT_EQ(isoText(tasks[0].cutOffWhy->anchorDay), "2027-05-05");
+  EXPECT_EQ(tasks[0].closesWhy.earlyEdge, EarlyEdge::taken);
+}
+
+TEST(Planner, ClosesNoLaterThanACutOffBeforeAnEarlyBloom) {
+  const auto tasks =
+      tasksOf(north(), flowerRemoval(atMonth(4, 20), atMonth(5, 6), atStage(60)), 2027);
+  EXPECT_EQ(isoText(tasks.at(0).closes), "2027-05-02");
+  EXPECT_EQ(tasks[0].closesWhy, *tasks[0].cutOffWhy);
+  EXPECT_EQ(tasks[0].cutOff, tasks[0].closes);
+}
+
+TEST(Planner, TakesTheEarlyEdgeWhereAWindowClosesAtBloomBeforeALaterCutOff) {
+  const auto tasks =
+      tasksOf(north(), flowerRemoval(atStage(54), atStage(60), atStage(69)), 2027);
+  EXPECT_EQ(isoText(tasks.at(0).closes), "2027-05-02");
+  EXPECT_EQ(isoText(*tasks[0].cutOff), "2027-05-19");
+  EXPECT_EQ(tasks[0].cutOffWhy->earlyEdge, EarlyEdge::none);
+}
+
+// From pink on 3 May to first bloom on 7 May the middle is 5 May.
+TEST(Planner, LeavesHalfOfAWindowWhereTheSpanIsWide) {
+  const auto tasks =
+      tasksOf(north(), flowerRemoval(atStage(57), atStage(60), atStage(69)), 2027);
+  EXPECT_EQ(isoText(tasks.at(0).opens), "2027-05-03");
+  EXPECT_EQ(isoText(tasks[0].closes), "2027-05-05");
+  EXPECT_EQ(tasks[0].closesWhy.earlyEdge, EarlyEdge::heldToMiddle);
+  EXPECT_EQ(isoText(tasks[0].closesWhy.day), "2027-05-05");
+}
+
+TEST(Planner, ExpectsBloomOnItsDateWhereNothingIsLostByBeingLate) {
+  const auto closes = [](const Operation& operation) {
+    return isoText(tasksOf(north(), operation, 2027).at(0).closes);
+  };
+  EXPECT_EQ(closes(operation("guards-off", atStage(54), atStage(60))), "2027-05-07");
+  EXPECT_EQ(closes(flowerRemoval(atStage(54), atStage(57), atStage(69))), "2027-05-03");
+  EXPECT_EQ(closes(flowerRemoval(atStage(54), atStage(59), atStage(69))), "2027-05-06");
+  EXPECT_EQ(closes(flowerRemoval(atStage(65), atStage(65, 28), atStage(65, 28))),
+            "2027-06-07");
+}
+
+/// FixedForecaster with bloom seen on its days.
+class BloomSeen final : public StageForecaster {
+public:
+  Outlook outlook(const Orchard& orchard,
+                  const Planting& planting,
+                  Season season,
+                  Day today) const override {
+    Outlook outlook = FixedForecaster{}.outlook(orchard, planting, season, today);
+    for (StageEstimate& stage : outlook.stages)
+      if (stage.bbch == stages::firstBloom || stage.bbch == stages::fullBloom)
+        stage.kind = StageKind::observed;
+    return outlook;
+  }
+};
+
+TEST(Planner, ClosesOnTheDayOfABloomThatWasSeen) {
+  const Programmes programmes =
+      programmesOf({flowerRemoval(atStage(54), atStage(60), atStage(65))});
+  const BloomSeen forecaster;
+  const Plan plan = planTasks(north(),
+                              {noTables, programmes, forecaster},
+                              {Season{2027}, Season{2027}},
+                              dayOf(2027, 5, 20));
+  EXPECT_EQ(isoText(plan.tasks.at(0).closes), "2027-05-07");
+  EXPECT_EQ(isoText(*plan.tasks.at(0).cutOff), "2027-05-10");
+  EXPECT_EQ(plan.tasks.at(0).cutOffWhy->earlyEdge, EarlyEdge::none);
+}
+
+TEST(Planner, TakesTheEarlyEdgeOfASouthernBloom) {
+  const auto tasks = tasksOf(south(dayOf(2025, 9, 1)),
+                             flowerRemoval(atStage(54), atStage(60), atStage(69)),
+                             2027);
+  EXPECT_EQ(isoText(tasks.at(0).closes), "2027-11-02");
 }
 
 TEST(Planner, TellsOfAWindowThatWouldCloseBeforeItOpens) {
