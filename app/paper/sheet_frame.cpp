@@ -118,6 +118,23 @@ double addRecord(
   return top + height;
 }
 
+/// "Creek 1: Rain, 4.2 mm. Job 3 should wait."
+QString weatherText(const Bench& bench, const SheetCaution& caution) {
+  QString text = bench.voice.say(caution.sentence);
+  if (!caution.places.empty())
+    text.prepend(QString::fromStdString(caution.places) + QStringLiteral(": "));
+  if (caution.jobs.empty()) return text;
+  std::string jobs;
+  for (const int job : caution.jobs)
+    jobs += (jobs.empty() ? "" : ", ") + std::to_string(job);
+  return text + u' '
+         + said(bench,
+                counted(static_cast<std::int64_t>(caution.jobs.size()),
+                        phrase("Sheet", "Job %1 should wait."),
+                        phrase("Sheet", "Jobs %1 should wait.")),
+                {jobs});
+}
+
 }  // namespace
 
 Slab sheetHead(const Bench& bench) {
@@ -186,6 +203,24 @@ Slab cautionBox(const Bench& bench) {
     const double x = cell * static_cast<double>(i);
     slab.items.emplace_back(RuleItem{{x, 0, x, slab.height}, rule});
   }
+  return slab;
+}
+
+Slab weatherLines(const Bench& bench) {
+  Slab slab;
+  slab.gap = 8;
+  double y = 0;
+  for (const SheetCaution& caution : bench.sheet.cautions) {
+    const QString day = bench.voice.shortDay(caution.day);
+    const double indent = widthOf(day, bold) + 8;
+    addLine(slab.items, day, bold, {0, y});
+    y += addText(
+        slab.items, weatherText(bench, caution), body, {indent, y}, bench.width - indent);
+  }
+  y += addText(
+           slab.items, bench.voice.say(cautionAdvice()), small, {0, y + 2}, bench.width)
+       + 2;
+  slab.height = y;
   return slab;
 }
 

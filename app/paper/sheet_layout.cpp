@@ -91,6 +91,7 @@ private:
 Attempt laidOut(const Bench& bench, PageFormat format) {
   Pager pager{format, bench};
   pager.add({cautionBox(bench)});
+  if (!bench.sheet.cautions.empty()) pager.add({weatherLines(bench)});
   JobWriter writer{bench};
   for (const SheetBlock& block : bench.sheet.blocks) pager.add(writer.block(block));
   if (bench.sheet.blocks.empty()) {

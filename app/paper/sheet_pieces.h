@@ -34,6 +34,8 @@ Slab sheetHead(const Bench& bench);
 /// The head of the second page and those after it.
 Slab shortHead(const Bench& bench);
 Slab cautionBox(const Bench& bench);
+/// What the weather of the week's days gives reason to think of; empty where nothing.
+Slab weatherLines(const Bench& bench);
 Slab emptyWeek(const Bench& bench);
 /// The table to fill in, in parts that fit on a page, and the lines to sign.
 std::vector<Slab> recordTable(const Bench& bench);

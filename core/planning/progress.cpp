@@ -75,6 +75,21 @@ double hoursLeftOf(const Orchard& orchard, const Task& task, const Progress& pro
 
 }  // namespace
 
+bool isDueIn(const TaskView& view, DaySpan days) {
+  const Task& task = *view.task;
+  switch (view.state) {
+    case TaskState::done:
+    case TaskState::setAside:
+    case TaskState::lapsed:
+      return false;
+    case TaskState::late:
+      return task.opens <= days.last && task.cutOff.value_or(days.first) >= days.first;
+    default:
+      break;
+  }
+  return DaySpan{task.opens, task.closes}.overlaps(days);
+}
+
 int urgency(TaskState state) {
   switch (state) {
     case TaskState::late:

@@ -40,6 +40,9 @@ struct TaskView {
   RowSet rowsLeft() const { return task->rows.without(progress.wholeRows()); }
 };
 
+/// Open on some of these days and not done, or late and still worth doing on one of them.
+bool isDueIn(const TaskView& view, DaySpan days);
+
 /// 0 for what presses most: late, closing, open, waiting, set aside, done, lapsed.
 int urgency(TaskState state);
 

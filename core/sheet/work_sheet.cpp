@@ -17,22 +17,6 @@ bool finishedIn(const TaskView& view, DaySpan days) {
          && days.contains(*view.progress.lastTick);
 }
 
-/// Open at some time in the week, or late and still worth doing.
-bool isDueIn(const TaskView& view, DaySpan days) {
-  const Task& task = *view.task;
-  switch (view.state) {
-    case TaskState::done:
-    case TaskState::setAside:
-    case TaskState::lapsed:
-      return false;
-    case TaskState::late:
-      return task.opens <= days.last && task.cutOff.value_or(days.first) >= days.first;
-    default:
-      break;
-  }
-  return DaySpan{task.opens, task.closes}.overlaps(days);
-}
-
 std::vector<SheetRow> rowsOf(const TaskView& view) {
   const RowSet whole = view.progress.wholeRows();
   const RowSet part = view.progress.partRows();
@@ -139,6 +123,65 @@ void number(WorkSheet& sheet) {
     }
 }
 
+/// Tells cautions that concern the sheet: those a job of it had better wait for, and
+/// heat, which is everybody's.
+class CautionTeller {
+public:
+  CautionTeller(const Orchard& orchard,
+                const Trade& trade,
+                const std::vector<TaskView>& views,
+                WorkSheet& sheet)
+      : orchard_(&orchard), trade_(&trade), sheet_(&sheet) {
+    for (const TaskView& view : views) views_.emplace(view.task->key, &view);
+  }
+
+  void tell(Day day, const Outlooks& outlooks) {
+    const auto cautions = cautionsOn(*orchard_, trade_->tables, outlooks, day);
+    for (const auto& [caution, plantings] : sharedAmong(*orchard_, cautions)) {
+      SheetCaution told{day,
+                        placesOf(*orchard_, plantings),
+                        caution.sentence,
+                        waiting(caution, cautions)};
+      if (!told.jobs.empty() || caution.kind == CautionKind::heat)
+        sheet_->cautions.push_back(std::move(told));
+    }
+  }
+
+private:
+  std::vector<int> waiting(const DayCaution& caution,
+                           const CautionsByPlanting& cautions) const {
+    std::vector<int> jobs;
+    for (const SheetBlock& block : sheet_->blocks)
+      for (const SheetJob& job : block.jobs) {
+        const Operation* operation = operationOf(*orchard_, trade_->programmes, job.task);
+        const auto own = cautions.find(job.task.planting);
+        if (operation == nullptr || own == cautions.end()) continue;
+        if (!isDueIn(*views_.at(job.task), {caution.day, caution.day})) continue;
+        const DayCaution* why = shouldWait(*operation, own->second);
+        if (why != nullptr && *why == caution) jobs.push_back(job.number);
+      }
+    return jobs;
+  }
+
+  const Orchard* orchard_;
+  const Trade* trade_;
+  WorkSheet* sheet_;
+  std::map<TaskKey, const TaskView*> views_;
+};
+
+void tellCautions(const Orchard& orchard,
+                  const Trade& trade,
+                  const std::vector<TaskView>& views,
+                  Day today,
+                  WorkSheet& sheet) {
+  if (orchard.weather.empty() || sheet.days.last < today) return;
+  const Outlooks outlooks = outlooksOf(orchard, trade, today);
+  CautionTeller teller{orchard, trade, views, sheet};
+  for (Day day = std::max(today, sheet.days.first); day <= sheet.days.last;
+       day = plusDays(day, 1))
+    teller.tell(day, outlooks);
+}
+
 }  // namespace
 
 WorkSheet workSheet(const Orchard& orchard,
@@ -146,7 +189,7 @@ WorkSheet workSheet(const Orchard& orchard,
                     const Plan& plan,
                     IsoWeek week,
                     Day today) {
-  WorkSheet sheet{orchard.settings.name, week, daysOf(week), today, {}, 0};
+  WorkSheet sheet{orchard.settings.name, week, daysOf(week), today, {}, 0, {}};
   const SheetMaker maker{orchard, trade};
   std::map<BlockId, SheetBlock> byBlock;
   const auto views = viewsOf(orchard, plan, today);
@@ -166,6 +209,7 @@ WorkSheet workSheet(const Orchard& orchard,
     return std::pair{mostUrgent(block), block.name};
   });
   number(sheet);
+  tellCautions(orchard, trade, views, today, sheet);
   return sheet;
 }
 

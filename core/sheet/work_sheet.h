@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/calendar/iso_week.h"
+#include "core/planning/day_cautions.h"
 #include "core/planning/planner.h"
 #include "core/planning/progress.h"
 
@@ -57,6 +58,15 @@ struct SheetBlock {
   std::vector<SheetJob> jobs;  ///< in the order of work
 };
 
+/// A day's caution with the jobs that had better wait for it.
+struct SheetCaution {
+  Day day{};
+  std::string places;  ///< empty where it holds everywhere
+  Sentence sentence;
+  std::vector<int> jobs;  ///< their numbers; none for heat that is only told
+  friend bool operator==(const SheetCaution&, const SheetCaution&) = default;
+};
+
 /// The week's work by block, as data; app/paper decides where it stands on the page.
 struct WorkSheet {
   std::string orchard;
@@ -65,6 +75,8 @@ struct WorkSheet {
   Day madeOn;
   std::vector<SheetBlock> blocks;
   double hoursLeft;
+  /// From the weather known of its days to come, by day; the weightiest first.
+  std::vector<SheetCaution> cautions;
 };
 
 /// Jobs that are open at some time in the week and not finished, with those done this

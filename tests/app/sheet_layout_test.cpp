@@ -342,6 +342,22 @@ TEST_F(SheetLayout, BreaksAWordThatIsWiderThanALine) {
   for (const QString& line : lines) EXPECT_LE(widthOf(line, sheet_style::body), 100);
 }
 
+TEST_F(SheetLayout, TellsDaysWhoseWeatherLetsJobsWait) {
+  WorkSheet sheet = sheetOf(2, 10);
+  const Sentence rain{phrase("Test", "Rain, %1 mm."), {Figure{4.2, 1}}};
+  sheet.cautions = {{dayOf(2027, 4, 7), "Block 1", rain, {1}},
+                    {dayOf(2027, 4, 8), "", rain, {1, 2}}};
+  const PageFormat format{};
+  const auto pages = layOut(sheet, format, Language::english);
+  expectInsideMargins(pages, format);
+  EXPECT_THAT(
+      textOf(pages),
+      ::testing::AllOf(::testing::HasSubstr("Block 1: Rain, 4.2 mm. Job 1 should wait."),
+                       ::testing::HasSubstr("Wed 7 April"),
+                       ::testing::HasSubstr("\nRain, 4.2 mm. Jobs 1, 2 should wait."),
+                       ::testing::HasSubstr("Cautions, not orders")));
+}
+
 }  // namespace
 
 }  // namespace topwire

@@ -13,7 +13,8 @@ inline WorkSheet emptySheet() {
           {dayOf(2027, 4, 5), dayOf(2027, 4, 11)},
           dayOf(2027, 4, 6),
           {},
-          0};
+          0,
+          {}};
 }
 
 /// An open job with three lines of instruction and rows from `first` to `last`.

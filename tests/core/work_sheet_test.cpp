@@ -2,6 +2,7 @@
 
 #include "tests/support/builders.h"
 #include "tests/support/operations.h"
+#include "tests/support/weather.h"
 
 #include <gmock/gmock.h>
 
@@ -124,6 +125,37 @@ TEST_F(WorkSheetTest, TakesWeek53AcrossNewYear) {
       programmesOf({operation("guards", atMonth(12, 30), atMonth(12, 31))}), {2026, 53});
   EXPECT_EQ(isoText(sheet.days.first), "2026-12-28");
   EXPECT_EQ(isoText(sheet.days.last), "2027-01-03");
+}
+
+// FixedForecaster: 6 to 11 April lie between silver and half-inch green.
+TEST_F(WorkSheetTest, TellsDaysToComeWhoseWeatherLetsJobsWait) {
+  Operation rub = inApril("rub", 1, 30);
+  rub.avoid = {Avoid::wet, Avoid::frost};
+  Operation look = inApril("look", 1, 8);
+  Operation strip = inApril("strip", 9, 30);
+  strip.avoid = {Avoid::wet};
+  for (const unsigned day : {5U, 7U, 9U})
+    put(orchard, dayOf(2027, 4, day), {4, 12, 3.5, WeatherSource::forecast});
+  put(orchard, dayOf(2027, 4, 8), {-1, 12, 0, WeatherSource::forecast});
+  put(orchard, dayOf(2027, 4, 11), {12, 33, 0, WeatherSource::forecast});
+  const WorkSheet sheet = make(programmesOf({rub, look, strip}));
+  std::vector<std::string> told;
+  for (const SheetCaution& caution : sheet.cautions) {
+    std::string line = isoText(caution.day) + ' ' + inEnglish(caution.sentence);
+    for (const int job : caution.jobs) line += " " + std::to_string(job);
+    told.push_back(line);
+  }
+  EXPECT_THAT(
+      told,
+      ElementsAre(
+          "2027-04-07 Rain, 3.5 mm: disease spreads in wet trees, and rungs slip. 2",
+          "2027-04-08 Frosty morning, -1.0 °C: buds and young wood are brittle "
+          "until it has thawed. 2",
+          "2027-04-09 Rain, 3.5 mm: disease spreads in wet trees, and rungs slip. "
+          "2 3",
+          "2027-04-11 Hot, 33.0 °C: water, shade and rest; heavy work early in the "
+          "day."));
+  EXPECT_THAT(make(programmesOf({rub}), {2027, 13}).cautions, IsEmpty());
 }
 
 }  // namespace
