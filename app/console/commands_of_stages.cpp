@@ -2,10 +2,12 @@
 #include "core/edit/deeds.h"
 #include "core/exchange/nearest.h"
 #include "core/phenology/stage.h"
+#include "core/planning/day_cautions.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <array>
 
 namespace topwire {
 
@@ -126,6 +128,74 @@ Answer runObserve(Surroundings& surroundings, const Arguments& arguments) {
   });
 }
 
+void declareCautions(CLI::App& command, Arguments& arguments) {
+  takeFile(command, arguments);
+  takeToday(command, arguments);
+  takeFormat(command, arguments);
+}
+
+std::string codeOf(CautionKind kind) {
+  static constexpr std::array codes{
+      "frost", "freezing", "hard-cold", "blight-weather", "wet", "damp", "heat"};
+  return codes.at(static_cast<std::size_t>(kind));
+}
+
+std::string codeOf(Severity severity) {
+  static constexpr std::array codes{"low", "serious", "grave"};
+  return codes.at(static_cast<std::size_t>(severity));
+}
+
+std::string codeOf(WeatherSource source) {
+  static constexpr std::array codes{"forecast", "typed", "measured"};
+  return codes.at(static_cast<std::size_t>(source));
+}
+
+/// How many of the tasks due that day had better wait for this reason.
+int waitingFor(const SharedCaution& shared,
+               const CautionsByPlanting& cautions,
+               const Orchard& orchard,
+               const Trade& trade,
+               const std::vector<TaskView>& views) {
+  const Day day = shared.caution.day;
+  return static_cast<int>(std::ranges::count_if(views, [&](const TaskView& view) {
+    const Operation* operation = operationOf(orchard, trade.programmes, view.task->key);
+    const auto own = cautions.find(view.task->key.planting);
+    if (operation == nullptr || own == cautions.end()) return false;
+    if (!isDueIn(view, {day, day})) return false;
+    const DayCaution* caution = shouldWait(*operation, own->second);
+    return caution != nullptr && *caution == shared.caution;
+  }));
+}
+
+Answer runCautions(Surroundings& surroundings, const Arguments& arguments) {
+  return askFile(surroundings, arguments, [&](const OpenedOrchard& opened) -> Answer {
+    const Orchard& orchard = opened.orchard;
+    const Trade& trade = surroundings.trade;
+    const Day today = arguments.today;
+    const Outlooks outlooks = outlooksOf(orchard, trade, today);
+    const Plan plan = planTasks(orchard, trade, plannedSeasons(orchard, today), today);
+    const auto views = viewsOf(orchard, plan, today);
+    Table table{{"day", "blocks", "kind", "severity", "source", "waiting", "caution"},
+                {}};
+    for (const SharedCaution& shared :
+         cautionsAhead(orchard, trade.tables, outlooks, today)) {
+      const DayCaution& caution = shared.caution;
+      const auto all = cautionsOn(orchard, trade.tables, outlooks, caution.day);
+      const int waiting = waitingFor(shared, all, orchard, trade, views);
+      table.rows.push_back({caution.day,
+                            placesOf(orchard, shared.plantings),
+                            codeOf(caution.kind),
+                            codeOf(caution.severity),
+                            codeOf(caution.source),
+                            std::int64_t{waiting},
+                            spoken(caution.sentence, arguments.language)});
+    }
+    Outcome outcome{tableIn(arguments.format, table), {}};
+    if (!table.rows.empty()) outcome.notes.push_back(cautionAdvice());
+    return outcome;
+  });
+}
+
 }  // namespace
 
 std::span<const Command> commandsOfStages() {
@@ -141,6 +211,12 @@ std::span<const Command> commandsOfStages() {
        "observe alder.topwire creek-1-gala 53 2027-04-05 --by Kestrel",
        declareObserve,
        runObserve},
+      {"cautions",
+       "List what the weather known of the next ten days gives reason to think of, and "
+       "how many tasks had better wait",
+       "cautions alder.topwire --today 2027-04-06",
+       declareCautions,
+       runCautions},
   };
   return commands;
 }

@@ -4,6 +4,7 @@
 #include "core/exchange/settled_orchard.h"
 #include "core/planning/explain.h"
 #include "core/planning/reconcile.h"
+#include "core/planning/stage_shifts.h"
 
 #include <algorithm>
 #include <fstream>
@@ -22,7 +23,27 @@ std::string lineOf(const std::vector<PlanDifference>& differences, Language lang
   return line.empty() ? line : line + ".\n";
 }
 
+/// Which stages moved windows, a line each.
+std::string whyMoved(const Orchard& before,
+                     const Orchard& after,
+                     const Trade& trade,
+                     const Plan& plan,
+                     const std::vector<PlanDifference>& differences,
+                     const Arguments& arguments) {
+  std::string lines;
+  if (differences.empty() || before.tasks.empty()) return lines;
+  const auto shifts = stageShifts(outlooksOf(before, trade, arguments.today),
+                                  outlooksOf(after, trade, arguments.today),
+                                  seasonOf(arguments.today, after.settings.hemisphere()),
+                                  plan,
+                                  differences);
+  for (const Sentence& sentence : sentencesOf(after, shifts))
+    lines += spoken(sentence, arguments.language) + '\n';
+  return lines;
+}
+
 Result<std::string> replan(Workbench& bench,
+                           const Orchard& before,
                            const Trade& trade,
                            const Arguments& arguments) {
   const Orchard& orchard = bench.orchard();
@@ -31,7 +52,8 @@ Result<std::string> replan(Workbench& bench,
   const Reconciled reconciled = reconcile(orchard, plan, seasons);
   if (const Done stored = bench.replan(reconciled.tasks); !stored)
     return tl::unexpected{stored.error()};
-  return lineOf(reconciled.differences, arguments.language);
+  return lineOf(reconciled.differences, arguments.language)
+         + whyMoved(before, orchard, trade, plan, reconciled.differences, arguments);
 }
 
 /// A sentence of its own, whether or not the deed's name ends with a stop.
@@ -62,9 +84,10 @@ Answer changeFile(Surroundings& surroundings,
   Workbench bench{
       std::move(opened->orchard), *opened->journal, surroundings.clock, surroundings.ids};
   bench.setUser(arguments.by);
+  const Orchard before = bench.orchard();
   const auto said = deed(bench);
   if (!said) return tl::unexpected{said.error()};
-  const auto moved = replan(bench, surroundings.trade, arguments);
+  const auto moved = replan(bench, before, surroundings.trade, arguments);
   if (!moved) return problemsOf(moved);
   return Outcome{asLine(spoken(*said, arguments.language)) + *moved, opened->notes};
 }
