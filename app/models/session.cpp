@@ -1,8 +1,10 @@
 #include "app/models/session.h"
 
 #include "core/base/contract.h"
+#include "core/planning/stage_shifts.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -51,6 +53,7 @@ void Session::takeOver(OpenedOrchard opened, const QString& path) {
       std::move(opened.orchard), *journal_, clock_, IdSource::fromSystem());
   path_ = path;
   readOnly_ = opened.readOnly;
+  outlooks_.clear();
   onChange_ = bench_->onChange([this](const Change&) { replan(); });
   replan();
   Q_EMIT reset();
@@ -69,9 +72,29 @@ void Session::replan() {
   const SeasonSpan seasons = plannedSeasons(orchard(), today_);
   plan_ = planTasks(orchard(), trade(), seasons, today_);
   const std::vector<PlanDifference> moved = store(seasons);
+  const Season before = std::exchange(outlookSeason_, season());
+  const Outlooks earlier =
+      std::exchange(outlooks_, topwire::outlooksOf(orchard(), trade(), today_));
   views_ = viewsOf(orchard(), plan_, today_);
   Q_EMIT changed();
-  if (!moved.empty()) Q_EMIT shifted(moved);
+  if (!moved.empty()) Q_EMIT shifted(moved, whyMoved(moved, earlier, before));
+}
+
+Season Session::season() const {
+  return seasonOf(today_, orchard().settings.hemisphere());
+}
+
+std::vector<Sentence> Session::whyMoved(const std::vector<PlanDifference>& moved,
+                                        const Outlooks& before,
+                                        Season seasonBefore) const {
+  if (seasonBefore != outlookSeason_) return {};
+  return sentencesOf(orchard(),
+                     stageShifts(before, outlooks_, outlookSeason_, plan_, moved));
+}
+
+CautionsByPlanting Session::cautionsOn(Day day) const {
+  if (day < today_) return {};
+  return topwire::cautionsOn(orchard(), *tables_, outlooks_, day);
 }
 
 std::vector<PlanDifference> Session::store(SeasonSpan seasons) {

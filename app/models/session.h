@@ -3,6 +3,7 @@
 #include "core/edit/deeds.h"
 #include "core/edit/orchard_files.h"
 #include "core/edit/workbench.h"
+#include "core/planning/day_cautions.h"
 #include "core/planning/explain.h"
 #include "core/planning/planner.h"
 #include "core/planning/progress.h"
@@ -73,6 +74,13 @@ public:
   const Plan& planFor(DaySpan days);
   std::vector<TaskView> viewsFor(DaySpan days);
   Outlook outlook(const Planting& planting, Season season) const;
+
+  /// The stages of the season that `today` lies in, as the plan has them.
+  const Outlooks& outlooks() const { return outlooks_; }
+
+  /// What the weather of a day of this season gives reason to think of; none for days
+  /// gone by.
+  CautionsByPlanting cautionsOn(Day day) const;
   const Operation* operationOf(const Task& task) const;
   Words titleOf(const Task& task) const;
 
@@ -95,14 +103,21 @@ Q_SIGNALS:
   void happened(const topwire::Sentence& name);
   /// Opening the file did something worth knowing, such as setting a copy aside.
   void noted(const std::vector<topwire::Sentence>& notes);
-  /// What the last replanning moved; empty lists are not told.
-  void shifted(const std::vector<topwire::PlanDifference>& differences);
+  /// What the last replanning moved, and which stages moved it; empty lists of
+  /// differences are not told.
+  void shifted(const std::vector<topwire::PlanDifference>& differences,
+               const std::vector<topwire::Sentence>& why);
   /// A write was refused or the like: to be shown, not swallowed.
   void troubled(const topwire::Problem& problem);
 
 private:
   void takeOver(OpenedOrchard opened, const QString& path);
   void replan();
+  /// The stages that moved since the last plan of the same season.
+  std::vector<Sentence> whyMoved(const std::vector<PlanDifference>& moved,
+                                 const Outlooks& before,
+                                 Season seasonBefore) const;
+  Season season() const;
   /// Stores what planning made of the tasks; what that moved, for telling.
   std::vector<PlanDifference> store(SeasonSpan seasons);
 
@@ -118,6 +133,8 @@ private:
   std::unique_ptr<Workbench> bench_;
   Subscription onChange_;
   Plan plan_;
+  Outlooks outlooks_;
+  Season outlookSeason_{};
   std::vector<TaskView> views_;
   std::map<int, Plan> otherPlans_;
 };

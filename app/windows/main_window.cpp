@@ -164,8 +164,10 @@ void MainWindow::tellChange(const Sentence& name) {
 }
 
 /// A shift is told before the change that made it; without one, by itself.
-void MainWindow::tellShift(const std::vector<PlanDifference>& differences) {
+void MainWindow::tellShift(const std::vector<PlanDifference>& differences,
+                           const std::vector<Sentence>& why) {
   shiftText_ = joined(summaryOf(differences));
+  if (!why.empty()) shiftText_ += QStringLiteral(". ") + joined(why);
   if (!shiftText_.isEmpty()) notice_->tell(shiftText_);
 }
 

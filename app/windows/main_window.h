@@ -67,7 +67,8 @@ private:
 
   void refresh();
   void tellChange(const Sentence& name);
-  void tellShift(const std::vector<PlanDifference>& differences);
+  void tellShift(const std::vector<PlanDifference>& differences,
+                 const std::vector<Sentence>& why);
   void tellProblem(const Problem& problem);
   void tellDone(const Done& done, const QString& text);
   void print(IsoWeek week);

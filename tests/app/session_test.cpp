@@ -2,6 +2,7 @@
 
 #include "tests/app/memory_files.h"
 #include "tests/support/builders.h"
+#include "tests/support/weather.h"
 
 #include <gmock/gmock.h>
 
@@ -10,10 +11,34 @@ namespace topwire {
 namespace {
 
 using testing::block;
+using ::testing::Contains;
 using ::testing::IsEmpty;
+using ::testing::MatchesRegex;
 using ::testing::Not;
 using testing::orchardOfOne;
 using ::testing::SizeIs;
+
+/// FixedForecaster, moved as a whole by what was seen.
+class FollowingForecaster final : public StageForecaster {
+public:
+  Outlook outlook(const Orchard& orchard,
+                  const Planting& planting,
+                  Season season,
+                  Day today) const override {
+    Outlook outlook =
+        testing::FixedForecaster{}.outlook(orchard, planting, season, today);
+    for (const auto& [id, seen] : orchard.observations) {
+      if (seasonOf(seen.day, Hemisphere::north) != season) continue;
+      const int later = daysBetween(outlook.find(seen.bbch)->date, seen.day);
+      for (StageEstimate& stage : outlook.stages) {
+        for (Day* day : {&stage.date, &stage.early, &stage.late})
+          *day = plusDays(*day, later);
+        if (stage.bbch == seen.bbch) stage.kind = StageKind::observed;
+      }
+    }
+    return outlook;
+  }
+};
 
 class SessionTest : public ::testing::Test {
 protected:
@@ -31,8 +56,10 @@ protected:
     });
     QObject::connect(&session,
                      &Session::shifted,
-                     [this](const std::vector<PlanDifference>& differences) {
+                     [this](const std::vector<PlanDifference>& differences,
+                            const std::vector<Sentence>& why) {
                        shifts.push_back(differences);
+                       for (const Sentence& one : why) whys.push_back(inEnglish(one));
                      });
   }
 
@@ -50,7 +77,7 @@ protected:
   }
 
   testing::MemoryFiles files;
-  testing::FixedForecaster forecaster;
+  FollowingForecaster forecaster;
   Session session{
       testing::shippedTables(), testing::shippedProgrammes(), forecaster, files, [] {
         return std::int64_t{0};
@@ -59,6 +86,7 @@ protected:
   std::vector<Sentence> happened;
   Problems troubles;
   std::vector<std::vector<PlanDifference>> shifts;
+  std::vector<std::string> whys;
 };
 
 TEST_F(SessionTest, opensWithAPlanStoredAndViewsOfEveryTask) {
@@ -175,6 +203,28 @@ TEST_F(SessionTest, seeingAStageIsADeedThatCanBeUndone) {
   EXPECT_THAT(session.orchard().observations, SizeIs(1));
   ASSERT_TRUE(session.undo());
   EXPECT_THAT(session.orchard().observations, IsEmpty());
+}
+
+TEST_F(SessionTest, tellsWhichStagesMovedTheWork) {
+  ASSERT_TRUE(session.open(QStringLiteral("one"), Access::write));
+  EXPECT_THAT(session.perform(sawGreenTip(dayOf(2027, 4, 4))), IsEmpty());
+  EXPECT_THAT(whys,
+              Contains(MatchesRegex("Green tip at Creek seen 4 April 2027, 4 days "
+                                    "earlier than expected: [0-9]+ tasks moved.")));
+  EXPECT_THAT(whys,
+              Contains(MatchesRegex("Full bloom at Creek expected 4 days earlier: "
+                                    "[0-9]+ tasks moved.")));
+  EXPECT_EQ(session.outlooks().at({0, 2}).find(stages::greenTip)->date,
+            dayOf(2027, 4, 4));
+}
+
+TEST_F(SessionTest, cautionsAreAboutDaysToCome) {
+  Orchard& orchard = files.orchards["one"];
+  for (const unsigned day : {5U, 6U})
+    testing::put(orchard, dayOf(2027, 4, day), {4, 12, 3, WeatherSource::typed});
+  ASSERT_TRUE(session.open(QStringLiteral("one"), Access::look));
+  EXPECT_THAT(session.cautionsOn(dayOf(2027, 4, 6)), SizeIs(1));
+  EXPECT_THAT(session.cautionsOn(dayOf(2027, 4, 5)), IsEmpty());
 }
 
 }  // namespace
