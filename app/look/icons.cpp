@@ -93,6 +93,15 @@ QPainterPath edit() {
   return path;
 }
 
+/// Two bars in a ring.
+QPainterPath wait() {
+  QPainterPath path;
+  path.addEllipse(QPointF{10, 10}, 7.5, 7.5);
+  line(path, {{7.8, 7}, {7.8, 13}});
+  line(path, {{12.2, 7}, {12.2, 13}});
+  return path;
+}
+
 QPainterPath single(std::initializer_list<QPointF> points) {
   QPainterPath path;
   line(path, points);
@@ -127,6 +136,8 @@ QPainterPath pathOf(Icon icon) {
       return single({{4, 7}, {10, 13}, {16, 7}});
     case Icon::edit:
       return edit();
+    case Icon::wait:
+      return wait();
   }
   return {};
 }

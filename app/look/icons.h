@@ -20,7 +20,8 @@ enum class Icon {
   plus,
   why,
   down,
-  edit
+  edit,
+  wait
 };
 
 void paintIcon(QPainter& painter, const QRectF& where, Icon icon, const QColor& colour);

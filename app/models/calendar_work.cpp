@@ -77,6 +77,26 @@ bool coversDay(const TaskView& view, Day day, Day today) {
          <= (view.state == TaskState::late ? lastShown(view, today) : view.task->closes);
 }
 
+/// Tasks that had better wait on that day, with the reasons merged over plantings.
+void addWaits(const Session& session, DayWork& work) {
+  const CautionsByPlanting cautions = session.cautionsOn(work.day);
+  CautionsByPlanting reasons;
+  for (const DayGroup& group : work.groups) {
+    const auto own = cautions.find(group.planting);
+    if (own == cautions.end()) continue;
+    for (const TaskView& view : group.views) {
+      const Operation* operation = session.operationOf(*view.task);
+      if (operation == nullptr || isSettled(view.state)) continue;
+      const DayCaution* why = shouldWait(*operation, own->second);
+      if (why == nullptr) continue;
+      work.waits.emplace(view.task->key, *why);
+      auto& listed = reasons[group.planting];
+      if (std::ranges::find(listed, *why) == listed.end()) listed.push_back(*why);
+    }
+  }
+  work.cautions = sharedAmong(session.orchard(), reasons);
+}
+
 void addTo(DayWork& work, const TaskView& view) {
   const auto group =
       std::ranges::find(work.groups, view.task->key.planting, &DayGroup::planting);
@@ -148,6 +168,7 @@ DayWork workOn(Session& session, Day day, const WorkFilter& filter) {
     blocks.insert(orchard.plantings.at(view.task->key.planting).block);
   }
   work.blocks = static_cast<int>(blocks.size());
+  addWaits(session, work);
   return work;
 }
 

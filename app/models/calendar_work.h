@@ -4,6 +4,7 @@
 #include "app/models/session.h"
 
 #include <array>
+#include <map>
 #include <optional>
 #include <set>
 #include <vector>
@@ -43,6 +44,8 @@ struct DayWork {
   int jobs = 0;
   int blocks = 0;
   double hoursLeft = 0;
+  std::map<TaskKey, DayCaution> waits;  ///< tasks that the weather advises against
+  std::vector<SharedCaution> cautions;  ///< the reasons behind `waits`
 };
 
 /// Tasks whose window or late tail covers the day, and those last ticked on it. The views

@@ -40,6 +40,16 @@ QWidget* Checklist::header() {
   summary_ = mutedLabel({}, TypeSize::body);
   summary_->setObjectName(QStringLiteral("daySummary"));
   summary_->setWordWrap(true);
+  waitText_ = textLabel({}, TypeSize::small);
+  waitText_->setObjectName(QStringLiteral("dayWaits"));
+  waitText_->setWordWrap(true);
+  waitText_->setMinimumWidth(1);
+  waits_ = new QWidget;
+  auto* waitLine = new QVBoxLayout{waits_};
+  waitLine->setContentsMargins(0, 6, 0, 0);
+  waitLine->setSpacing(1);
+  waitLine->addWidget(new WaitWord);
+  waitLine->addWidget(waitText_);
   add_ = new QPushButton{tr("&Add work")};
   add_->setIcon(iconFor(Icon::plus, palette().color(QPalette::ButtonText)));
   add_->setObjectName(QStringLiteral("addWork"));
@@ -47,6 +57,7 @@ QWidget* Checklist::header() {
   layout->addWidget(title_, 0, 0);
   layout->addWidget(summary_, 1, 0);
   layout->addWidget(add_, 0, 1, 2, 1, Qt::AlignVCenter);
+  layout->addWidget(waits_, 2, 0, 1, 2);
   layout->setColumnStretch(0, 1);
   return head;
 }
@@ -60,6 +71,7 @@ void Checklist::setWork(const DayWork& work) {
   day_ = work.day;
   title_->setText(weekdayText(work.day));
   summary_->setText(dayWorkText(work));
+  showWaits(work);
   add_->setEnabled(!session_->isReadOnly());
   fill(work);
   fitHeight();
@@ -76,7 +88,10 @@ void Checklist::fill(const DayWork& work) {
   for (const DayGroup& group : work.groups) {
     list_->addWidget(groupHead(group));
     list_->addSpacing(4);
-    for (const TaskView& view : group.views) addRow(view);
+    for (const TaskView& view : group.views) {
+      const auto wait = work.waits.find(view.task->key);
+      addRow(view, wait == work.waits.end() ? nullptr : &wait->second);
+    }
     list_->addSpacing(4);
   }
   if (work.groups.empty()) {
@@ -110,8 +125,14 @@ QWidget* Checklist::groupHead(const DayGroup& group) {
   return head;
 }
 
-void Checklist::addRow(const TaskView& view) {
-  auto* row = new TaskRow{*session_, view};
+void Checklist::showWaits(const DayWork& work) {
+  waits_->setVisible(!work.cautions.empty());
+  waitText_->setText(waitText(*session_, work));
+  waitText_->setToolTip(say(cautionAdvice()));
+}
+
+void Checklist::addRow(const TaskView& view, const DayCaution* wait) {
+  auto* row = new TaskRow{*session_, view, wait};
   if (unfolded_.contains(row->task())) row->unfoldWhy(true);
   connect(row, &TaskRow::tickWanted, this, &Checklist::tickWanted);
   connect(row, &TaskRow::rowsWanted, this, &Checklist::rowsWanted);

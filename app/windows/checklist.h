@@ -41,7 +41,8 @@ private:
   QWidget* header();
   void fill(const DayWork& work);
   QWidget* groupHead(const DayGroup& group);
-  void addRow(const TaskView& view);
+  void addRow(const TaskView& view, const DayCaution* wait);
+  void showWaits(const DayWork& work);
   void step(const TaskRow& from, int steps);
   void fitHeight();
 
@@ -49,6 +50,8 @@ private:
   Day day_{};
   QLabel* title_ = nullptr;
   QLabel* summary_ = nullptr;
+  QWidget* waits_ = nullptr;  ///< why some of the day's tasks should wait
+  QLabel* waitText_ = nullptr;
   QPushButton* add_ = nullptr;
   QScrollArea* area_ = nullptr;
   QVBoxLayout* list_ = nullptr;

@@ -71,6 +71,30 @@ void StateWord::paintEvent(QPaintEvent*) {
                    words_);
 }
 
+WaitWord::WaitWord(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("waitWord"));
+  setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+  setAccessibleName(tr("should wait"));
+}
+
+QSize WaitWord::sizeHint() const {
+  const QFontMetrics metrics{fontOf(TypeSize::small, true)};
+  return {static_cast<int>(shapeSide) + 6 + metrics.horizontalAdvance(accessibleName()),
+          metrics.height() + 2};
+}
+
+void WaitWord::paintEvent(QPaintEvent*) {
+  QPainter painter{this};
+  const QColor ink = baseColours(currentTheme()).text;
+  paintIcon(
+      painter, {0, (height() - shapeSide) / 2, shapeSide, shapeSide}, Icon::wait, ink);
+  painter.setFont(fontOf(TypeSize::small, true));
+  painter.setPen(ink);
+  painter.drawText(rect().adjusted(static_cast<int>(shapeSide) + 5, 0, 0, 0),
+                   Qt::AlignVCenter,
+                   accessibleName());
+}
+
 TickBox::TickBox(QWidget* parent) : QAbstractButton(parent) {
   setFocusPolicy(Qt::NoFocus);
   setCursor(Qt::PointingHandCursor);
@@ -113,8 +137,12 @@ QPushButton* linkButton(const QString& words) {
   return button;
 }
 
-TaskRow::TaskRow(Session& session, const TaskView& view, QWidget* parent)
+TaskRow::TaskRow(Session& session,
+                 const TaskView& view,
+                 const DayCaution* wait,
+                 QWidget* parent)
     : QWidget(parent)
+    , wait_(wait == nullptr ? QString{} : say(wait->sentence))
     , session_(&session)
     , task_(view.task->key)
     , settled_(isSettled(view.state))
@@ -168,6 +196,11 @@ QWidget* TaskRow::footLine(const TaskView& view) {
   auto* layout = new QHBoxLayout{line};
   setLine(*layout);
   layout->setSpacing(10);
+  if (!wait_.isEmpty()) {
+    auto* wait = new WaitWord;
+    wait->setToolTip(wait_);
+    layout->addWidget(wait);
+  }
   QLabel* progress = mutedLabel(progressText(view));
   progress->setWordWrap(true);
   progress->setMinimumWidth(narrowestText);
@@ -188,11 +221,12 @@ QWidget* TaskRow::footLine(const TaskView& view) {
 }
 
 void TaskRow::describe(const TaskView& view) {
-  setAccessibleName(QStringList{taskText(*session_, *view.task),
-                                nameOf(view.state),
-                                urgencyText(view, session_->today()),
-                                progressText(view)}
-                        .join(QStringLiteral(", ")));
+  QStringList said{taskText(*session_, *view.task),
+                   nameOf(view.state),
+                   urgencyText(view, session_->today()),
+                   progressText(view)};
+  if (!wait_.isEmpty()) said << tr("should wait: %1").arg(wait_);
+  setAccessibleName(said.join(QStringLiteral(", ")));
   setAccessibleDescription(toolTip());
 }
 

@@ -31,6 +31,21 @@ private:
   QString words_;
 };
 
+/// "Should wait", led by its shape.
+class WaitWord : public QWidget {
+  Q_OBJECT
+
+public:
+  explicit WaitWord(QWidget* parent = nullptr);
+
+  QSize sizeHint() const override;
+
+  QSize minimumSizeHint() const override { return sizeHint(); }
+
+protected:
+  void paintEvent(QPaintEvent* event) override;
+};
+
 /// A box of 22 px in a square of 40 that can be hit: empty, partly done, done.
 class TickBox : public QAbstractButton {
   Q_OBJECT
@@ -59,7 +74,11 @@ class TaskRow : public QWidget {
   Q_OBJECT
 
 public:
-  TaskRow(Session& session, const TaskView& view, QWidget* parent = nullptr);
+  /// `wait`: why the day's weather advises against it; nullptr where it does not.
+  TaskRow(Session& session,
+          const TaskView& view,
+          const DayCaution* wait,
+          QWidget* parent = nullptr);
 
   const TaskKey& task() const { return task_; }
 
@@ -91,6 +110,7 @@ private:
   void openMenu(QPoint where);
   void describe(const TaskView& view);
 
+  QString wait_;  ///< why it should wait, where it should
   Session* session_;
   TaskKey task_;
   bool settled_ = false;

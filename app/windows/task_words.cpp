@@ -126,6 +126,18 @@ QString rowsText(int count) {
   return counting(count, phrase("Task", "%1 row"), phrase("Task", "%1 rows"));
 }
 
+QString waitText(const Session& session, const DayWork& work) {
+  QStringList lines;
+  for (const auto& [caution, plantings] : work.cautions) {
+    const std::string places = placesOf(session.orchard(), plantings);
+    const QString words = say(caution.sentence);
+    lines << (places.empty()
+                  ? words
+                  : QString::fromStdString(places) + QStringLiteral(": ") + words);
+  }
+  return lines.join(QLatin1Char('\n'));
+}
+
 QString dayWorkText(const DayWork& work) {
   if (work.jobs == 0) return say(Sentence{phrase("Task", "nothing left to do")});
   const QString jobs =

@@ -25,6 +25,8 @@ QString barText(const MonthBar& bar, Day today);
 QString rowsText(int count);
 /// "8 jobs in 7 blocks · 242 hours left".
 QString dayWorkText(const DayWork& work);
+/// Why some of the day's tasks should wait, a line each: "Creek 1: Rain, 4.2 mm ..."
+QString waitText(const Session& session, const DayWork& work);
 /// A figure with at most one decimal, in the reader's locale.
 QString figureText(double value);
 

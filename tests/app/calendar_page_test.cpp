@@ -7,6 +7,7 @@
 #include "app/windows/print_window.h"
 #include "app/windows/tick_panel.h"
 #include "tests/app/window_test.h"
+#include "tests/support/weather.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -473,6 +474,27 @@ TEST(StateShapes, differWithoutColour) {
     for (std::size_t j = i + 1; j < states.size(); ++j)
       EXPECT_GE(pixelsApart(shapeImage(states[i]), shapeImage(states[j])), enough)
           << i << " and " << j;
+}
+
+TEST_F(CalendarPageTest, marksWhatShouldWaitAndSaysWhyOnce) {
+  Orchard orchard = creek();
+  testing::put(orchard, dayOf(2027, 4, 6), {3, 11, 4.2, WeatherSource::forecast});
+  startOnCalendar(orchard);
+  EXPECT_EQ(textOf("dayWaits"),
+            "Rain, 4.2 mm: disease spreads in wet trees, and rungs slip.");
+  int waiting = 0;
+  for (TaskRow* row : taskRows()) {
+    const Operation* operation = session.operationOf(*session.view(row->task())->task);
+    const bool marked = row->findChild<QWidget*>(QStringLiteral("waitWord")) != nullptr;
+    EXPECT_EQ(marked, operation->avoid.contains(Avoid::wet)) << operation->id;
+    EXPECT_EQ(marked,
+              row->accessibleName().contains(QStringLiteral("should wait: Rain")));
+    waiting += marked ? 1 : 0;
+  }
+  EXPECT_GT(waiting, 0);
+  press(Qt::Key_Right);
+  press(Qt::Key_Space);
+  EXPECT_FALSE(isShown(*window.findChild<QLabel*>(QStringLiteral("dayWaits"))));
 }
 
 }  // namespace
