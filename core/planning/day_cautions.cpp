@@ -66,12 +66,9 @@ public:
                                orchard.settings.stationElevation)) {}
 
   std::optional<WeatherDay> on(Day day) const {
-    const CivilDate date = civil(day);
-    const auto month =
-        orchard_->weather.find({static_cast<int>(date.year()), unsigned{date.month()}});
-    if (month == orchard_->weather.end()) return std::nullopt;
-    std::optional<WeatherDay> weather = month->second.days.at(unsigned{date.day()} - 1);
-    if (!weather) return weather;
+    const WeatherDay* atStation = weatherOn(*orchard_, day);
+    if (atStation == nullptr) return std::nullopt;
+    std::optional weather = *atStation;
     if (weather->minimum) *weather->minimum += lapse_ + block_->minimumCorrection;
     if (weather->maximum) *weather->maximum += lapse_ + block_->maximumCorrection;
     return weather;
