@@ -271,10 +271,21 @@ TEST_F(CliTest, observedStageReplacesItsDateAndIsReplanned) {
   }
 }
 
-TEST_F(CliTest, observingSaysWhatMoved) {
+TEST_F(CliTest, observingSaysWhatMovedAndWhy) {
   const Said said = cli(
       {"observe", file_, "creek-1-gala", "53", "2027-03-20", "--today", "2027-04-06"});
   EXPECT_THAT(said.out, HasSubstr("moved"));
+  EXPECT_THAT(said.out, HasSubstr("\nGreen tip at Creek 1 seen 20 March 2027, "));
+  EXPECT_THAT(said.out, HasSubstr(" earlier than expected: "));
+  EXPECT_THAT(onTheDay({"tick", file_, pruning_, "--rows", "1", "--by", "Wren"}).out,
+              Not(HasSubstr("expected")));
+}
+
+TEST_F(CliTest, cautionsAreNoneWhereNothingIsKnown) {
+  const Said said = onTheDay({"cautions", file_, "--csv"});
+  EXPECT_EQ(said.code, 0) << said.err;
+  EXPECT_EQ(said.out, "day,blocks,kind,severity,source,waiting,caution\n");
+  EXPECT_EQ(said.err, "");
 }
 
 TEST_F(CliTest, sheetIsAPdfOfTheSizeAskedFor) {
