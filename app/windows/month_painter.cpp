@@ -71,7 +71,7 @@ QString dayNumber(Day day) {
   return QStringLiteral("1 ") + QLocale{}.monthName(month, QLocale::ShortFormat);
 }
 
-int monthOf(Day day) {
+int monthNumber(Day day) {
   return static_cast<int>(static_cast<unsigned>(civil(day).month()));
 }
 
@@ -190,7 +190,7 @@ void MonthPainter::paintDayNumbers(int week) {
       painter_->drawRoundedRect(box.adjusted(-4, 0, 5, 0), 4, 4);
     }
     const bool quiet =
-        shown < marks_.today || (marks_.month != 0 && monthOf(shown) != marks_.month);
+        shown < marks_.today || (marks_.month != 0 && monthNumber(shown) != marks_.month);
     painter_->setPen(isToday ? base().surface : quiet ? base().muted : base().text);
     painter_->drawText(box, Qt::AlignVCenter | Qt::AlignLeft, words);
   }
