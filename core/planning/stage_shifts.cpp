@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cstdlib>
 #include <functional>
+#include <tuple>
 
 namespace topwire {
 
@@ -126,7 +127,7 @@ std::vector<StageShift> stageShifts(const Outlooks& before,
       same->plantings.push_back(task->key.planting);
   }
   std::ranges::stable_sort(shifts, std::greater{}, [](const StageShift& shift) {
-    return std::pair{shift.tasks, std::abs(shift.days)};
+    return std::tuple{shift.seen.has_value(), shift.tasks, std::abs(shift.days)};
   });
   return shifts;
 }

@@ -20,9 +20,10 @@ struct StageShift {
   friend bool operator==(const StageShift&, const StageShift&) = default;
 };
 
-/// What of `differences` comes from stages that moved between two plannings, most tasks
-/// first. `plan` is the new one; the outlooks are both of `season`. A task counts under
-/// the stage behind the edge of its window that moved furthest.
+/// What of `differences` comes from stages that moved between two plannings: those seen
+/// first, then by the number of tasks. `plan` is the new one; the outlooks are both of
+/// `season`. A task counts under the stage behind the edge of its window that moved
+/// furthest.
 std::vector<StageShift> stageShifts(const Outlooks& before,
                                     const Outlooks& after,
                                     Season season,

@@ -110,6 +110,18 @@ TEST_F(StageShiftsTest, TellsAStageThatWasSeenFromThoseThatFollow) {
                   "Full bloom at Creek 2 expected 1 day later: 1 task moved."));
 }
 
+TEST_F(StageShiftsTest, TellsWhatWasSeenBeforeWhatMovedMore) {
+  forecaster.days = {{plantingIn(2), 1}};
+  forecaster.seenUpTo = stages::greenTip;
+  const Programmes more = programmesOf({operation("rub", atStage(53), atStage(53, 20)),
+                                        operation("thin", atStage(65), atStage(65, 40)),
+                                        operation("pinch", atStage(65), atStage(65, 9))});
+  const auto sentences = told(more);
+  ASSERT_EQ(sentences.size(), 2U);
+  EXPECT_THAT(sentences[0], ::testing::HasSubstr("seen"));
+  EXPECT_THAT(sentences[1], ::testing::HasSubstr("2 tasks moved"));
+}
+
 TEST_F(StageShiftsTest, GathersBlocksThatMovedAlike) {
   forecaster.days = {{plantingIn(2), -4}, {plantingIn(3), -4}, {plantingIn(4), -2}};
   EXPECT_THAT(
