@@ -73,11 +73,11 @@ Outcome stagesOf(const Orchard& orchard,
   Table table{
       {"planting", "block", "cultivar", "bbch", "stage", "kind", "date", "early", "late"},
       {}};
+  const auto forecast = trade.forecaster.over(orchard, arguments.today);
   bool ladderHolds = true;
   for (const Planting* planting : plantings) {
     if (leafOf(orchard, *planting, season) < 1) continue;
-    const Outlook outlook =
-        trade.forecaster.outlook(orchard, *planting, season, arguments.today);
+    const Outlook outlook = forecast->outlook(*planting, season);
     ladderHolds = ladderHolds && outlook.ladderHolds;
     addStages(table, orchard, *planting, outlook, arguments.language);
   }

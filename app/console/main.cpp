@@ -1,6 +1,6 @@
 #include "app/console/commands.h"
 #include "app/words/resources.h"
-#include "core/phenology/normals_forecaster.h"
+#include "core/phenology/weather_forecaster.h"
 #include "storage/orchard_file.h"
 
 #include <QGuiApplication>
@@ -40,7 +40,7 @@ int run(int argc, char** argv) {
       std::cerr << inEnglish(problem) << '\n';
     return static_cast<int>(ExitCode::problem);
   }
-  const NormalsForecaster forecaster{shipped->tables};
+  const WeatherForecaster forecaster{shipped->tables};
   SqliteOrchardFiles files;
   Surroundings surroundings{{shipped->tables, shipped->programmes, forecaster},
                             files,

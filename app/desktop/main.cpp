@@ -5,7 +5,7 @@
 #include "app/windows/main_window.h"
 #include "app/words/resources.h"
 #include "app/words/say.h"
-#include "core/phenology/normals_forecaster.h"
+#include "core/phenology/weather_forecaster.h"
 #include "storage/orchard_file.h"
 
 #include <QApplication>
@@ -70,7 +70,7 @@ int run(QApplication& application, const DesktopOptions& options) {
   const Checked<Shipped> shipped = loadShipped();
   if (!shipped) return giveUp(shipped.error().front(), problemExit);
 
-  const NormalsForecaster forecaster{shipped->tables};
+  const WeatherForecaster forecaster{shipped->tables};
   SqliteOrchardFiles files;
   const auto clock = [] { return QDateTime::currentSecsSinceEpoch(); };
   Session session{shipped->tables, shipped->programmes, forecaster, files, clock};

@@ -47,6 +47,7 @@ Done Session::copyTo(const QString& path) const {
 }
 
 void Session::takeOver(OpenedOrchard opened, const QString& path) {
+  forecast_.reset();
   bench_.reset();
   journal_ = std::move(opened.journal);
   bench_ = std::make_unique<Workbench>(
@@ -70,11 +71,12 @@ void Session::replan() {
   views_.clear();
   otherPlans_.clear();
   const SeasonSpan seasons = plannedSeasons(orchard(), today_);
-  plan_ = planTasks(orchard(), trade(), seasons, today_);
+  forecast_ = forecaster_->over(orchard(), today_);
+  plan_ = planTasks(orchard(), trade(), *forecast_, seasons);
   const std::vector<PlanDifference> moved = store(seasons);
   const Season before = std::exchange(outlookSeason_, season());
   const Outlooks earlier =
-      std::exchange(outlooks_, topwire::outlooksOf(orchard(), trade(), today_));
+      std::exchange(outlooks_, topwire::outlooksOf(orchard(), *forecast_, season()));
   views_ = viewsOf(orchard(), plan_, today_);
   Q_EMIT changed();
   if (!moved.empty()) Q_EMIT shifted(moved, whyMoved(moved, earlier, before));
@@ -106,7 +108,7 @@ std::vector<PlanDifference> Session::store(SeasonSpan seasons) {
     Q_EMIT troubled(kept.error());
     return {};
   }
-  plan_ = planTasks(orchard(), trade(), seasons, today_);
+  plan_ = planTasks(orchard(), trade(), *forecast_, seasons);
   if (firstPlan) return {};
   return std::move(reconciled.differences);
 }
@@ -123,7 +125,7 @@ const Plan& Session::planFor(DaySpan days) {
   if (held.first <= wanted.first && wanted.last <= held.last) return plan_;
   const auto [place, isNew] =
       otherPlans_.try_emplace(wanted.first.year * 10000 + wanted.last.year);
-  if (isNew) place->second = planTasks(orchard(), trade(), wanted, today_);
+  if (isNew) place->second = planTasks(orchard(), trade(), *forecast_, wanted);
   return place->second;
 }
 
@@ -132,7 +134,7 @@ std::vector<TaskView> Session::viewsFor(DaySpan days) {
 }
 
 Outlook Session::outlook(const Planting& planting, Season season) const {
-  return forecaster_->outlook(orchard(), planting, season, today_);
+  return forecast_->outlook(planting, season);
 }
 
 const Operation* Session::operationOf(const Task& task) const {

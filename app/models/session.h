@@ -132,6 +132,7 @@ private:
   std::unique_ptr<Journal> journal_;
   std::unique_ptr<Workbench> bench_;
   Subscription onChange_;
+  std::unique_ptr<StageForecast> forecast_;  ///< over the orchard as last planned
   Plan plan_;
   Outlooks outlooks_;
   Season outlookSeason_{};

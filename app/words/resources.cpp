@@ -38,6 +38,7 @@ Checked<Shipped> loadShipped() {
   shipped.tables.rootstocks = readOne("tables/rootstocks.toml", readRootstocks, problems);
   shipped.tables.stations = readOne("tables/stations.toml", readStations, problems);
   shipped.tables.frostKills = readOne("tables/frost_kill.toml", readFrostKills, problems);
+  shipped.tables.stageHeat = readOne("tables/stage_heat.toml", readStageHeat, problems);
   Programme programme =
       readOne("programmes/tall-spindle-apple.toml", readProgramme, problems);
   if (!problems.empty()) return tl::unexpected{std::move(problems)};

@@ -23,6 +23,7 @@ const Kind cultivarKind{"cultivar", {"cultivar", "variedad"}};
 const Kind rootstockKind{"rootstock", {"rootstock", "portainjerto"}};
 const Kind stationKind{"station", {"station", "estación"}};
 const Kind stageKind{"stage", {"stage", "estado"}};
+const Kind stageHeatKind{"stage_heat", {"stage", "estado"}};
 
 /// A field's name with a line that shows how to write it.
 struct Field {
@@ -353,6 +354,17 @@ FrostKill frostKillFrom(RowReader& row) {
   return kill;
 }
 
+StageHeat stageHeatFrom(RowReader& row) {
+  StageHeat heat;
+  heat.name = row.text({"name", "name = \"green tip\""});
+  row.oneOf<bool>({"method", ""}, {{"waking sine 3 C", true}});
+  heat.needed = row.number({"needed", "needed = 364"}, {1, 3000});
+  heat.deviation = row.number({"deviation", "deviation = 23"}, {0, 1000});
+  heat.published = row.text({"published", "published = \"sum, base, start, method\""});
+  heat.source = row.text(sourceField);
+  return heat;
+}
+
 template <class Row>
 const Row* named(const std::vector<Row>& rows, std::string_view name) {
   const auto found = std::ranges::find(rows, name, &Row::name);
@@ -373,6 +385,10 @@ const Station* TradeTables::station(std::string_view name) const {
   return named(stations, name);
 }
 
+const StageHeat* TradeTables::heatOf(std::string_view stage) const {
+  return named(stageHeat, stage);
+}
+
 Checked<std::vector<Cultivar>> readCultivars(std::string_view toml,
                                              const std::string& file) {
   return readTable<Cultivar>(toml, file, cultivarKind, cultivarFrom);
@@ -391,6 +407,11 @@ Checked<std::vector<Station>> readStations(std::string_view toml,
 Checked<std::vector<FrostKill>> readFrostKills(std::string_view toml,
                                                const std::string& file) {
   return readTable<FrostKill>(toml, file, stageKind, frostKillFrom);
+}
+
+Checked<std::vector<StageHeat>> readStageHeat(std::string_view toml,
+                                              const std::string& file) {
+  return readTable<StageHeat>(toml, file, stageHeatKind, stageHeatFrom);
 }
 
 }  // namespace topwire

@@ -1,15 +1,12 @@
 #pragma once
 
 #include "core/orchard/orchard.h"
-#include "core/orchard/trade_tables.h"
+#include "core/phenology/heat_units.h"
 
+#include <optional>
 #include <vector>
 
 namespace topwire {
-
-/// `heatUnits` is what the stages' dates come from. `degreeDays` are those the trade
-/// publishes: single sine above 6.1 degrees C (43 F) from the season's first day.
-enum class HeatMeasure { heatUnits, degreeDays };
 
 /// A sum by the end of `day`.
 struct HeatSample {
@@ -51,7 +48,6 @@ struct SeasonHeat {
 };
 
 SeasonHeat seasonHeat(const Orchard& orchard,
-                      const TradeTables& tables,
                       const Planting& planting,
                       Season season,
                       Day today,

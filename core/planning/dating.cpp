@@ -48,16 +48,15 @@ void takeEarlyEdge(DateReason& edge, Day middle) {
 
 PlantingDates::PlantingDates(const Orchard& orchard,
                              const Trade& trade,
+                             StageForecast& forecast,
                              const Planting& planting,
                              const Programme& programme,
-                             const ProgressByTask& progress,
-                             Day today)
+                             const ProgressByTask& progress)
     : orchard_(&orchard)
-    , trade_(&trade)
+    , forecast_(&forecast)
     , planting_(&planting)
     , programme_(&programme)
     , progress_(&progress)
-    , today_(today)
     , hemisphere_(orchard.settings.hemisphere())
     , vigour_(vigourOf(trade.tables, planting).vigour) {}
 
@@ -220,9 +219,7 @@ bool PlantingDates::isFinished(const Task& task) const {
 const Outlook& PlantingDates::outlook(Season season) {
   const auto known = outlooks_.find(season);
   if (known != outlooks_.end()) return known->second;
-  return outlooks_
-      .emplace(season, trade_->forecaster.outlook(*orchard_, *planting_, season, today_))
-      .first->second;
+  return outlooks_.emplace(season, forecast_->outlook(*planting_, season)).first->second;
 }
 
 }  // namespace topwire

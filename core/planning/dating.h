@@ -18,10 +18,10 @@ public:
   /// The references must outlive this.
   PlantingDates(const Orchard& orchard,
                 const Trade& trade,
+                StageForecast& forecast,
                 const Planting& planting,
                 const Programme& programme,
-                const ProgressByTask& progress,
-                Day today);
+                const ProgressByTask& progress);
 
   /// The operation's passes in this season, in order; none where it does not apply.
   const std::vector<Task>& tasksOf(const Operation& operation, Season season);
@@ -44,11 +44,10 @@ private:
   bool isFinished(const Task& task) const;
 
   const Orchard* orchard_;
-  const Trade* trade_;
+  StageForecast* forecast_;
   const Planting* planting_;
   const Programme* programme_;
   const ProgressByTask* progress_;
-  Day today_;
   Hemisphere hemisphere_;
   Vigour vigour_;
   std::map<Season, Outlook> outlooks_;

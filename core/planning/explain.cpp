@@ -77,6 +77,13 @@ Phrase handPhrase(EdgeOf edge) {
 }
 
 /// Where the stage's own date comes from.
+Sentence aboutWeatherToCome(const HeatBasis& heat) {
+  if (heat.pastSeasons == 0)
+    return {phrase("Why", "What is still to come is taken from the monthly averages.")};
+  return {phrase("Why", "What is still to come is taken from %1 past seasons in turn."),
+          {std::int64_t{heat.pastSeasons}}};
+}
+
 std::vector<Sentence> aboutStage(const StageEstimate& stage) {
   const Words name = stageByCode(stage.bbch)->name;
   if (stage.kind == StageKind::observed)
@@ -87,11 +94,23 @@ std::vector<Sentence> aboutStage(const StageEstimate& stage) {
       std::vector<Value>{name, stage.date, stage.early, stage.late});
   if (stage.heat)
     told.emplace_back(
-        phrase("Why", "Heat: %1 of %2 degree days above %3 °C are in, counted from %4."),
+        phrase(
+            "Why",
+            "Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, before "
+            "March in part)."),
         std::vector<Value>{Figure{stage.heat->reached, 0},
                            Figure{stage.heat->needed, 0},
-                           Figure{stage.heat->base, 1},
+                           Figure{stage.heat->base, 0},
                            stage.heat->from});
+  if (stage.heat) told.push_back(aboutWeatherToCome(*stage.heat));
+  if (stage.heat && stage.heat->ownSeasons > 0)
+    told.emplace_back(
+        counted(
+            stage.heat->ownSeasons,
+            phrase("Why", "What is needed is corrected by your own dates of %1 season."),
+            phrase("Why",
+                   "What is needed is corrected by your own dates of %1 seasons.")),
+        std::vector<Value>{std::int64_t{stage.heat->ownSeasons}});
   if (stage.kind == StageKind::byOffset)
     told.emplace_back(
         phrase("Why",
@@ -109,6 +128,9 @@ std::vector<Sentence> aboutStage(const StageEstimate& stage) {
         phrase("Why",
                "The block's elevation changes the station's temperatures by %1 °C."),
         std::vector<Value>{Figure{stage.degreesForElevation, 1}});
+  if (std::abs(stage.degreesForBlock) >= 0.05)
+    told.emplace_back(phrase("Why", "The block's own correction adds %1 °C."),
+                      std::vector<Value>{Figure{stage.degreesForBlock, 1}});
   if (std::abs(stage.cultivarShiftDays) >= 0.5)
     told.emplace_back(
         stage.cultivarShiftDays > 0

@@ -3,10 +3,15 @@
 namespace topwire {
 
 Outlooks outlooksOf(const Orchard& orchard, const Trade& trade, Day today) {
-  const Season season = seasonOf(today, orchard.settings.hemisphere());
+  return outlooksOf(orchard,
+                    *trade.forecaster.over(orchard, today),
+                    seasonOf(today, orchard.settings.hemisphere()));
+}
+
+Outlooks outlooksOf(const Orchard& orchard, StageForecast& forecast, Season season) {
   Outlooks outlooks;
   for (const auto& [id, planting] : orchard.plantings)
-    outlooks.emplace(id, trade.forecaster.outlook(orchard, planting, season, today));
+    outlooks.emplace(id, forecast.outlook(planting, season));
   return outlooks;
 }
 

@@ -51,11 +51,14 @@ Task bareTask(const Orchard& orchard, const Trade& trade, const TaskKey& key) {
 
 class Planner {
 public:
-  Planner(const Orchard& orchard, const Trade& trade, SeasonSpan seasons, Day today)
+  Planner(const Orchard& orchard,
+          const Trade& trade,
+          StageForecast& forecast,
+          SeasonSpan seasons)
       : orchard_(&orchard)
       , trade_(&trade)
+      , forecast_(&forecast)
       , seasons_(seasons)
-      , today_(today)
       , progress_(progressOf(orchard)) {}
 
   Plan make() && {
@@ -86,7 +89,7 @@ private:
       return;
     }
     PlantingDates dates{
-        *orchard_, *trade_, planting, programme->second, progress_, today_};
+        *orchard_, *trade_, *forecast_, planting, programme->second, progress_};
     for (Season season = seasons_.first; season <= seasons_.last; season = season.plus(1))
       for (const Operation& operation : programme->second.operations)
         append(plan_.tasks, dates.tasksOf(operation, season));
@@ -142,8 +145,8 @@ private:
 
   const Orchard* orchard_;
   const Trade* trade_;
+  StageForecast* forecast_;
   SeasonSpan seasons_;
-  Day today_;
   ProgressByTask progress_;
   Plan plan_;
 };
@@ -165,7 +168,14 @@ Plan planTasks(const Orchard& orchard,
                const Trade& trade,
                SeasonSpan seasons,
                Day today) {
-  return Planner{orchard, trade, seasons, today}.make();
+  return planTasks(orchard, trade, *trade.forecaster.over(orchard, today), seasons);
+}
+
+Plan planTasks(const Orchard& orchard,
+               const Trade& trade,
+               StageForecast& forecast,
+               SeasonSpan seasons) {
+  return Planner{orchard, trade, forecast, seasons}.make();
 }
 
 const Operation* operationOf(const Orchard& orchard,

@@ -34,6 +34,11 @@ SeasonSpan seasonsTouching(const Orchard& orchard, DaySpan days);
 /// A person's marks are respected; work added by hand and stored tasks that kept their
 /// ticks are included.
 Plan planTasks(const Orchard& orchard, const Trade& trade, SeasonSpan seasons, Day today);
+/// With a forecast over this orchard that serves other questions, too.
+Plan planTasks(const Orchard& orchard,
+               const Trade& trade,
+               StageForecast& forecast,
+               SeasonSpan seasons);
 
 /// The operation behind a task; nothing for work added by hand, or one its programme no
 /// longer holds.

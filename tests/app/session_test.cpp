@@ -19,7 +19,7 @@ using testing::orchardOfOne;
 using ::testing::SizeIs;
 
 /// FixedForecaster, moved as a whole by what was seen.
-class FollowingForecaster final : public StageForecaster {
+class FollowingForecaster final : public testing::PlainForecaster {
 public:
   Outlook outlook(const Orchard& orchard,
                   const Planting& planting,

@@ -44,6 +44,7 @@ const TradeTables& smallTables() {
                                  named<Cultivar>("Golden Delicious")},
                                 {named<Rootstock>("M.9 T337"), named<Rootstock>("G.41")},
                                 {},
+                                {},
                                 {}};
   return made;
 }

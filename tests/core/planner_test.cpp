@@ -274,7 +274,7 @@ TEST(Planner, ExpectsBloomOnItsDateWhereNothingIsLostByBeingLate) {
 }
 
 /// FixedForecaster with bloom seen on its days.
-class BloomSeen final : public StageForecaster {
+class BloomSeen final : public PlainForecaster {
 public:
   Outlook outlook(const Orchard& orchard,
                   const Planting& planting,

@@ -15,7 +15,7 @@ using ::testing::IsEmpty;
 
 /// FixedForecaster with every expected stage of some plantings moved by so many days, and
 /// stages seen.
-class MovedForecaster final : public StageForecaster {
+class MovedForecaster final : public PlainForecaster {
 public:
   Outlook outlook(const Orchard& orchard,
                   const Planting& planting,

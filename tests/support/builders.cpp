@@ -19,6 +19,21 @@ T readShipped(const std::string& path,
   return std::move(*result);
 }
 
+class PlainForecast final : public StageForecast {
+public:
+  PlainForecast(const PlainForecaster& forecaster, const Orchard& orchard, Day today)
+      : forecaster_(&forecaster), orchard_(&orchard), today_(today) {}
+
+  Outlook outlook(const Planting& planting, Season season) override {
+    return forecaster_->outlook(*orchard_, planting, season, today_);
+  }
+
+private:
+  const PlainForecaster* forecaster_;
+  const Orchard* orchard_;
+  Day today_;
+};
+
 }  // namespace
 
 std::string sourceText(const std::string& path) {
@@ -34,7 +49,8 @@ const TradeTables& shippedTables() {
       readShipped("resources/tables/cultivars.toml", readCultivars),
       readShipped("resources/tables/rootstocks.toml", readRootstocks),
       readShipped("resources/tables/stations.toml", readStations),
-      readShipped("resources/tables/frost_kill.toml", readFrostKills)};
+      readShipped("resources/tables/frost_kill.toml", readFrostKills),
+      readShipped("resources/tables/stage_heat.toml", readStageHeat)};
   return tables;
 }
 
@@ -105,6 +121,11 @@ Orchard orchardOfOne(const Settings& settings, Day planted) {
   const Planting gala = planting(2, creek, planted);
   orchard.plantings[gala.id] = gala;
   return orchard;
+}
+
+std::unique_ptr<StageForecast> PlainForecaster::over(const Orchard& orchard,
+                                                     Day today) const {
+  return std::make_unique<PlainForecast>(*this, orchard, today);
 }
 
 Outlook FixedForecaster::outlook(const Orchard& orchard,

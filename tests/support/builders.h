@@ -28,9 +28,19 @@ Planting planting(std::uint64_t id, const Block& block, Day planted);
 /// An orchard of one block ("Creek", rows 1-10) with one planting set on that day.
 Orchard orchardOfOne(const Settings& settings, Day planted);
 
+/// A forecaster that works out each outlook anew, as a plain function.
+class PlainForecaster : public StageForecaster {
+public:
+  std::unique_ptr<StageForecast> over(const Orchard& orchard, Day today) const final;
+  virtual Outlook outlook(const Orchard& orchard,
+                          const Planting& planting,
+                          Season season,
+                          Day today) const = 0;
+};
+
 /// Stages on fixed days, for tests that are about planning and not about weather: full
 /// bloom on 10 May (10 November in the south) with the others around it.
-class FixedForecaster final : public StageForecaster {
+class FixedForecaster final : public PlainForecaster {
 public:
   Outlook outlook(const Orchard& orchard,
                   const Planting& planting,
