@@ -43,56 +43,57 @@ struct FrostKill {
   int bbch = 0;
   double oneInTen = 0;
   double nineInTen = 0;
+  std::string source;
+};
 
-  /// The heat a stage needs, for Golden Delicious, in the heat units of
-  /// core/phenology/heat_units.h; the file's head says how the sums were found.
-  struct StageHeat {
-    std::string name;  ///< the stage's, as core/phenology/stage.h has it
-    double needed = 0;
-    double deviation = 0;  ///< standard deviation from season to season
-    std::string
-        published;  ///< the sum it was converted from, with base, start and method
-    std::string source;
-  };
+/// The heat a stage needs, for Golden Delicious, in the heat units of
+/// core/phenology/heat_units.h; the file's head says how the sums were found.
+struct StageHeat {
+  std::string name;  ///< the stage's, as core/phenology/stage.h has it
+  double needed = 0;
+  double deviation = 0;   ///< standard deviation from season to season
+  std::string published;  ///< the sum it was converted from, with base, start and method
+  std::string source;
+};
 
-  struct TradeTables {
-    std::vector<Cultivar> cultivars;
-    std::vector<Rootstock> rootstocks;
-    std::vector<Station> stations;
-    std::vector<FrostKill> frostKills;
-    std::vector<StageHeat> stageHeat;
+struct TradeTables {
+  std::vector<Cultivar> cultivars;
+  std::vector<Rootstock> rootstocks;
+  std::vector<Station> stations;
+  std::vector<FrostKill> frostKills;
+  std::vector<StageHeat> stageHeat;
 
-    const Cultivar* cultivar(std::string_view name) const;
-    const Rootstock* rootstock(std::string_view name) const;
-    const Station* station(std::string_view name) const;
-    /// By the stage's English name.
-    const StageHeat* heatOf(std::string_view stage) const;
-  };
+  const Cultivar* cultivar(std::string_view name) const;
+  const Rootstock* rootstock(std::string_view name) const;
+  const Station* station(std::string_view name) const;
+  /// By the stage's English name.
+  const StageHeat* heatOf(std::string_view stage) const;
+};
 
-  /// Each reads one TOML text; every fault with its line. `file` names it in the
-  /// problems.
-  Checked<std::vector<Cultivar>> readCultivars(std::string_view toml,
-                                               const std::string& file);
-  Checked<std::vector<Rootstock>> readRootstocks(std::string_view toml,
-                                                 const std::string& file);
-  Checked<std::vector<Station>> readStations(std::string_view toml,
+/// Each reads one TOML text; every fault with its line. `file` names it in the problems.
+Checked<std::vector<Cultivar>> readCultivars(std::string_view toml,
                                              const std::string& file);
-  Checked<std::vector<FrostKill>> readFrostKills(std::string_view toml,
-                                                 const std::string& file);
-  Checked<std::vector<StageHeat>> readStageHeat(std::string_view toml,
-                                                const std::string& file);
+Checked<std::vector<Rootstock>> readRootstocks(std::string_view toml,
+                                               const std::string& file);
+Checked<std::vector<Station>> readStations(std::string_view toml,
+                                           const std::string& file);
+Checked<std::vector<FrostKill>> readFrostKills(std::string_view toml,
+                                               const std::string& file);
 
-  /// What made up a vigour class, for showing it.
-  struct VigourBasis {
-    Vigour vigour;
-    double score;
-    double fromCultivar;
-    double fromRootstock;
-    bool byGrower;  ///< the grower's word; the score is what it would have been
-  };
+Checked<std::vector<StageHeat>> readStageHeat(std::string_view toml,
+                                              const std::string& file);
 
-  /// Scion plus stock score (resources/tables); -1 or less is weak, 1 or more strong. A
-  /// name missing from a table counts as moderate.
-  VigourBasis vigourOf(const TradeTables& tables, const Planting& planting);
+/// What made up a vigour class, for showing it.
+struct VigourBasis {
+  Vigour vigour;
+  double score;
+  double fromCultivar;
+  double fromRootstock;
+  bool byGrower;  ///< the grower's word; the score is what it would have been
+};
+
+/// Scion plus stock score (resources/tables); -1 or less is weak, 1 or more strong. A
+/// name missing from a table counts as moderate.
+VigourBasis vigourOf(const TradeTables& tables, const Planting& planting);
 
 }  // namespace topwire
