@@ -66,12 +66,13 @@ std::string textOf(const std::string& path) {
 }
 
 int run(const std::string& bloomFile, const std::string& weatherFile, double latitude) {
-  const auto weather = readWeather(textOf(weatherFile), weatherFile, {}, {});
+  const auto weather =
+      readWeather(textOf(weatherFile), weatherFile, {.today = dayOf(2100, 1, 1)});
   if (!weather) {
     std::fprintf(stderr, "%s\n", inEnglish(weather.error().front()).c_str());
     return 1;
   }
-  const BloomRecord record{readBlooms(textOf(bloomFile)), weather->days, latitude};
+  const BloomRecord record{readBlooms(textOf(bloomFile)), (*weather)->days, latitude};
   std::printf("First bloom in days against what was observed, leave one year out.\n");
   for (const BloomTrial& trial : trials()) print(record, trial);
   return 0;
