@@ -66,8 +66,9 @@ std::string textOf(const std::string& path) {
 }
 
 int run(const std::string& bloomFile, const std::string& weatherFile, double latitude) {
-  const auto weather =
-      readWeather(textOf(weatherFile), weatherFile, {.today = dayOf(2100, 1, 1)});
+  WeatherReading reading;
+  reading.today = dayOf(2100, 1, 1);
+  const auto weather = readWeather(textOf(weatherFile), weatherFile, reading);
   if (!weather) {
     std::fprintf(stderr, "%s\n", inEnglish(weather.error().front()).c_str());
     return 1;
