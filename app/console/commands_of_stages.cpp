@@ -59,7 +59,8 @@ void addStages(Table& table,
 
 Sentence ladderNote(const Orchard& orchard) {
   return {phrase("Console",
-                 "Winters at %1 are too warm for the published heat sums; enter the "
+                 "Winters at %1 are too warm for the published heat sums. Give your own "
+                 "dates of three past seasons, which take their place, and enter the "
                  "stages you see, which move the later ones."),
           {orchard.settings.station}};
 }

@@ -134,7 +134,8 @@ void StagesCard::showStages() {
   if (!outlook.ladderHolds) {
     QLabel* note = mutedLabel(
         tr("The winters at this station are warmer than those the heat sums were "
-           "measured in. Dates you have seen yourself go before these."));
+           "measured in. Give your own dates of three past seasons on the Weather page: "
+           "they take the place of these."));
     note->setWordWrap(true);
     lines_->addWidget(note);
   }
