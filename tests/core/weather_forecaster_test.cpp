@@ -207,8 +207,9 @@ TEST(WeatherForecaster, TodayMovesNoDateByItself) {
     EXPECT_EQ(early.find(stage.bbch)->date, stage.date) << stage.bbch;
 }
 
-/// Standard deviation of the bloom date over 62 seasons with their trend: 9.9 days, so that
-/// eight in ten lie within 13. A good part of it is the trend's, 2.5 to 3.6 days a decade.
+/// Standard deviation of the bloom date over 62 seasons with their trend: 9.9 days, so
+/// that eight in ten lie within 13. A good part of it is the trend's, 2.5 to 3.6 days a
+/// decade.
 TEST(WeatherForecaster, SpansBeforeTheSeasonAreAsWideAsBloomDatesSpread) {
   const Outlook outlook = outlookOf(orchardAt("Klein-Altendorf"), dayOf(2026, 12, 1));
   EXPECT_GE(reachOf(*outlook.find(stages::firstBloom)), 8);
@@ -292,8 +293,8 @@ TEST_F(Observed, FruitSeenDatesTheRestOfTheFruit) {
   EXPECT_EQ(dateOf(outlook, stages::fullBloom), plusDays(seen, -17));
 }
 
-/// From pink to first bloom the published ladder's days vary by 6, from full bloom to petal
-/// fall by 3 to 4 (standard deviations, Klein-Altendorf, 1958-2020).
+/// From pink to first bloom the published ladder's days vary by 6, from full bloom to
+/// petal fall by 3 to 4 (standard deviations, Klein-Altendorf, 1958-2020).
 TEST_F(Observed, SpansShrinkToTheIntervalsSpread) {
   const Outlook outlook = after(stages::pink, expected(stages::pink));
   EXPECT_GE(reachOf(*outlook.find(stages::firstBloom)), 2);
@@ -354,6 +355,113 @@ TEST(WeatherForecaster, GroundTooColdForBloomEndsOnTheSeasonsLastDay) {
   const Outlook outlook = outlookOf(orchard);
   EXPECT_EQ(isoText(dateOf(outlook, stages::fullBloom)), "2027-12-31");
   EXPECT_EQ(isoText(dateOf(outlook, stages::harvest)), "2027-12-31");
+}
+
+/// Warm or cold by so many degrees against the normals of the place.
+void fillSeason(Orchard& orchard, DaySpan days, double warmer) {
+  const auto& [minimum, maximum] = orchard.settings.normals;
+  for (Day day = days.first; day <= days.last; day = plusDays(day, 1)) {
+    const CivilDate date = civil(day);
+    const MonthOfYear key{static_cast<int>(date.year()),
+                          static_cast<unsigned>(date.month())};
+    WeatherMonth& month = orchard.weather[key];
+    month.month = key;
+    month.days[static_cast<unsigned>(date.day()) - 1] =
+        WeatherDay{minimum[key.month - 1] + warmer,
+                   maximum[key.month - 1] + warmer,
+                   std::nullopt,
+                   WeatherSource::measured};
+  }
+}
+
+void enterPastBloom(Orchard& orchard, const std::string& cultivar, Day day) {
+  PastStage past;
+  past.id = {8, orchard.pastStages.size() + 1};
+  past.cultivar = cultivar;
+  past.bbch = stages::firstBloom;
+  past.day = day;
+  orchard.pastStages[past.id] = past;
+}
+
+class WithWeather : public ::testing::Test {
+protected:
+  WithWeather() {
+    for (int year = 2012; year <= 2026; ++year)
+      fillSeason(
+          orchard_, {dayOf(year, 1, 1), dayOf(year, 12, 31)}, year % 3 == 0 ? 1.5 : 0);
+  }
+
+  static int widthOf(const StageEstimate& stage) {
+    return daysBetween(stage.early, stage.late);
+  }
+
+  StageEstimate bloomOn(Day day) const {
+    return *outlookOf(orchard_, day).find(stages::firstBloom);
+  }
+
+  Orchard orchard_ = orchardAt("Klein-Altendorf");
+};
+
+TEST_F(WithWeather, AWarmSpringBringsBloomForwardAsItIsMeasured) {
+  const Day before = bloomOn(dayOf(2027, 2, 1)).date;
+  fillSeason(orchard_, {dayOf(2027, 1, 1), dayOf(2027, 3, 31)}, 3);
+  const Day after = bloomOn(dayOf(2027, 3, 31)).date;
+  EXPECT_LT(after, plusDays(before, -5));
+  EXPECT_EQ(bloomOn(dayOf(2027, 3, 31)).heat->pastSeasons, 15);
+}
+
+TEST_F(WithWeather, SpansNarrowAsTheSeasonGoesOn) {
+  fillSeason(orchard_, {dayOf(2027, 1, 1), dayOf(2027, 6, 30)}, 0.5);
+  int before = 100;
+  for (const Day day : {dayOf(2027, 1, 1), dayOf(2027, 4, 1), dayOf(2027, 6, 30)}) {
+    const int now = widthOf(bloomOn(day));
+    EXPECT_LE(now, before) << isoText(day);
+    before = now;
+  }
+}
+
+TEST_F(WithWeather, DaysAfterTodayAreNotYetKnown) {
+  const Outlook before = outlookOf(orchard_, dayOf(2027, 2, 1));
+  fillSeason(orchard_, {dayOf(2027, 2, 2), dayOf(2027, 5, 31)}, 6);
+  const Outlook after = outlookOf(orchard_, dayOf(2027, 2, 1));
+  EXPECT_EQ(after.find(stages::firstBloom)->date, before.find(stages::firstBloom)->date);
+}
+
+TEST_F(WithWeather, OwnDatesOfPastSeasonsCorrectTheNeed) {
+  const Day published = bloomOn(dayOf(2027, 1, 1)).date;
+  for (int year = 2018; year <= 2026; ++year)
+    enterPastBloom(orchard_, "Golden Delicious", dayOf(year, 5, 20));
+  const StageEstimate own = bloomOn(dayOf(2027, 1, 1));
+  EXPECT_GT(own.date, plusDays(published, 10));
+  EXPECT_EQ(own.heat->ownSeasons, 9);
+}
+
+TEST_F(WithWeather, ThreeOwnSeasonsMakeUpForALadderThatDoesNotHold) {
+  for (auto* months :
+       {&orchard_.settings.normals.minimum, &orchard_.settings.normals.maximum})
+    for (double& degrees : *months) degrees += 6;
+  EXPECT_FALSE(outlookOf(orchard_).ladderHolds);
+  for (const int year : {2022, 2024, 2025})
+    enterPastBloom(orchard_, "Golden Delicious", dayOf(year, 5, 20));
+  const Outlook outlook = outlookOf(orchard_, dayOf(2027, 1, 1));
+  EXPECT_TRUE(outlook.ladderHolds);
+  EXPECT_NEAR(daysBetween(dayOf(2027, 5, 20), dateOf(outlook, stages::firstBloom)), 0, 8);
+}
+
+TEST_F(WithWeather, TheFirstLeafsDelayIsTheOrchardsOwn) {
+  Planting& planting = orchard_.plantings.begin()->second;
+  planting.planted = dayOf(2027, 4, 1);
+  orchard_.settings.firstLeafDelayDays = 0;
+  const Day without = bloomOn(dayOf(2027, 1, 1)).date;
+  orchard_.settings.firstLeafDelayDays = 14;
+  EXPECT_EQ(bloomOn(dayOf(2027, 1, 1)).date, plusDays(without, 14));
+}
+
+TEST_F(WithWeather, AFrostHollowWakesLater) {
+  const Day open = bloomOn(dayOf(2027, 1, 1)).date;
+  orchard_.blocks.begin()->second.minimumCorrection = -2;
+  EXPECT_GT(bloomOn(dayOf(2027, 1, 1)).date, open);
+  EXPECT_NEAR(bloomOn(dayOf(2027, 1, 1)).degreesForBlock, -1, 1e-9);
 }
 
 }  // namespace
