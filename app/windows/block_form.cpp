@@ -20,6 +20,8 @@ BlockForm::BlockForm(Session& session, QWidget* parent)
     , rowSpacing_(new QLineEdit)
     , rowLength_(new QLineEdit)
     , elevation_(new QLineEdit)
+    , minimumCorrection_(new QLineEdit)
+    , maximumCorrection_(new QLineEdit)
     , notes_(new QLineEdit)
     , save_(new QPushButton(tr("&Save block"))) {
   setObjectName(QStringLiteral("blockForm"));
@@ -34,6 +36,13 @@ BlockForm::BlockForm(Session& session, QWidget* parent)
              tr("&Length of a row"),
              rowLength_,
              tr("May stay empty where you count the trees"));
+  form_->add(QStringLiteral("minimumCorrection"),
+             tr("Correct the &minimum by"),
+             minimumCorrection_);
+  form_->add(QStringLiteral("maximumCorrection"),
+             tr("Correct the ma&ximum by"),
+             maximumCorrection_,
+             tr("What height makes of it is counted already"));
   form_->add(QStringLiteral("elevation"), tr("Ele&vation"), elevation_);
   form_->add(QStringLiteral("notes"), tr("No&tes"), notes_);
   save_->setProperty("main", true);
@@ -92,10 +101,16 @@ void BlockForm::fill(const Block& block) {
   rowSpacing_->setText(spaced ? text(block.rowSpacing) : QString{});
   rowLength_->setText(text(block.rowLength));
   elevation_->setText(text(block.elevation));
+  minimumCorrection_->setText(correctionText(block.minimumCorrection, settings.units));
+  maximumCorrection_->setText(correctionText(block.maximumCorrection, settings.units));
   notes_->setText(QString::fromStdString(block.notes));
   form_->setHint(
       QStringLiteral("rowSpacing"),
       settings.units == UnitSystem::metric ? tr("Such as 3.6 m") : tr("Such as 11 ft"));
+  form_->setHint(QStringLiteral("minimumCorrection"),
+                 settings.units == UnitSystem::metric
+                     ? tr("Against the station: -1.5 °C in a frost hollow")
+                     : tr("Against the station: -3 °F in a frost hollow"));
   form_->setHint(QStringLiteral("elevation"),
                  tr("The orchard's, %1, where empty").arg(text(settings.elevation)));
   form_->forgetTouches();
@@ -110,6 +125,10 @@ Checked<Change> BlockForm::deed(Block& block) const {
   block.rowSpacing = read.length("rowSpacing", rowSpacing_->text(), start_.rowSpacing);
   block.rowLength = read.lengthIfAny("rowLength", rowLength_->text(), start_.rowLength);
   block.elevation = read.lengthIfAny("elevation", elevation_->text(), start_.elevation);
+  block.minimumCorrection = read.correction(
+      "minimumCorrection", minimumCorrection_->text(), start_.minimumCorrection);
+  block.maximumCorrection = read.correction(
+      "maximumCorrection", maximumCorrection_->text(), start_.maximumCorrection);
   block.notes = read.text(notes_->text());
   Checked<Change> change = isNew_ ? addBlock(session_->orchard(), block)
                                   : editBlock(session_->orchard(), block);

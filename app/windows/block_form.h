@@ -42,6 +42,8 @@ private:
   QLineEdit* rowSpacing_;
   QLineEdit* rowLength_;
   QLineEdit* elevation_;
+  QLineEdit* minimumCorrection_;
+  QLineEdit* maximumCorrection_;
   QLineEdit* notes_;
   QPushButton* save_;
 };

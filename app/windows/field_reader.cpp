@@ -6,6 +6,32 @@
 
 namespace topwire {
 
+namespace {
+
+constexpr double fahrenheitInCelsius = 1.8;
+
+/// With a decimal point or comma, and either sign for minus.
+std::optional<double> parseNumber(const QString& text) {
+  QString plain = text.trimmed();
+  plain.replace(QLatin1Char(','), QLatin1Char('.'));
+  plain.replace(QChar(0x2212), QLatin1Char('-'));
+  bool read = false;
+  const double value = QLocale::c().toDouble(plain, &read);
+  return read ? std::optional{value} : std::nullopt;
+}
+
+/// Takes "°C", "°F" or the letter alone off the end; nothing where there is none.
+std::optional<UnitSystem> takeUnit(QString& text) {
+  const bool celsius = text.endsWith(QLatin1Char('C'), Qt::CaseInsensitive);
+  const bool fahrenheit = text.endsWith(QLatin1Char('F'), Qt::CaseInsensitive);
+  if (!celsius && !fahrenheit) return std::nullopt;
+  text = text.chopped(1).trimmed();
+  if (text.endsWith(QChar(0xB0))) text.chop(1);
+  return celsius ? UnitSystem::metric : UnitSystem::usCustomary;
+}
+
+}  // namespace
+
 std::string FieldReader::text(const QString& text) const {
   return text.simplified().toStdString();
 }
@@ -48,22 +74,50 @@ std::optional<int> FieldReader::countIfAny(const char* place, const QString& tex
 }
 
 double FieldReader::number(const char* place, const QString& text) {
-  QString plain = text.trimmed();
-  plain.replace(QLatin1Char(','), QLatin1Char('.'));
-  plain.replace(QChar(0x2212), QLatin1Char('-'));
-  bool read = false;
-  const double value = QLocale::c().toDouble(plain, &read);
-  if (!read)
+  const auto value = parseNumber(text);
+  if (!value)
     fault(place,
           Sentence{phrase("Form", "%1 is not a number. Write it as 46.5 or -33.4."),
                    {this->text(text)}});
-  return read ? value : 0;
+  return value.value_or(0);
+}
+
+int FieldReader::days(const char* place, const QString& text) {
+  bool read = false;
+  const int count = QLocale::c().toInt(text.trimmed(), &read);
+  if (!read || count < 0)
+    fault(place,
+          Sentence{phrase("Form", "Write a whole number of days here, such as 10.")});
+  return read ? count : 0;
+}
+
+double FieldReader::correction(const char* place, const QString& text, double before) {
+  if (text.trimmed() == correctionText(before, units_)) return before;
+  if (text.trimmed().isEmpty()) return 0;
+  QString plain = text.trimmed();
+  const UnitSystem unit = takeUnit(plain).value_or(units_);
+  const auto value = parseNumber(plain);
+  if (!value)
+    fault(place,
+          Sentence{phrase("Form",
+                          "%1 is not a difference in degrees. Write it as -1.5 °C or "
+                          "-3 °F."),
+                   {this->text(text)}});
+  return value.value_or(0) / (unit == UnitSystem::metric ? 1 : fahrenheitInCelsius);
 }
 
 RowSet FieldReader::rows(const char* place, const QString& text) {
   const ParsedRows read = parseRows(this->text(text));
   if (read.fault) fault(place, rowFaultSentence(*read.fault));
   return read.rows;
+}
+
+QString correctionText(double celsius, UnitSystem units) {
+  if (celsius == 0) return {};
+  const bool metric = units == UnitSystem::metric;
+  const double shown = metric ? celsius : celsius * fahrenheitInCelsius;
+  return QLocale::c().toString(shown, 'g', 3)
+         + (metric ? QStringLiteral(" °C") : QStringLiteral(" °F"));
 }
 
 Sentence rowFaultSentence(const RowFault& fault) {

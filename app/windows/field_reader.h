@@ -25,6 +25,11 @@ public:
                                     std::optional<Length> before);
   std::optional<int> countIfAny(const char* place, const QString& text);
   double number(const char* place, const QString& text);
+  /// None or more.
+  int days(const char* place, const QString& text);
+  /// A difference of temperatures in degrees C, typed in the form's units or with the
+  /// unit's letter; an empty field is none. `before` as for a length.
+  double correction(const char* place, const QString& text, double before);
   RowSet rows(const char* place, const QString& text);
 
   const Problems& problems() const { return problems_; }
@@ -35,6 +40,9 @@ private:
   UnitSystem units_;
   Problems problems_;
 };
+
+/// "-1.5 °C", or the same difference as "-2.7 °F"; empty for none.
+QString correctionText(double celsius, UnitSystem units);
 
 /// Why a text is no set of rows.
 Sentence rowFaultSentence(const RowFault& fault);

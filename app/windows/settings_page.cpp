@@ -51,6 +51,7 @@ SettingsPage::SettingsPage(Session& session, Preferences& preferences, QWidget* 
     , station_(new QComboBox)
     , stationElevation_(new QLineEdit)
     , recordsFrom_(dayField())
+    , firstLeafDelay_(new QLineEdit)
     , normals_(new NormalsTable)
     , normalsProblem_(textLabel({}, TypeSize::small, true))
     , save_(new QPushButton(tr("&Save settings"))) {
@@ -97,6 +98,10 @@ QWidget* SettingsPage::makeOrchardCard() {
              tr("&Records begin on"),
              recordsFrom_,
              tr("Work that closed before this day is not asked for"));
+  form_->add(QStringLiteral("firstLeafDelay"),
+             tr("&First leaf blooms later by, days"),
+             firstLeafDelay_,
+             tr("Trees just planted wake after the others, by one to two weeks"));
   units_->addItem(tr("metric"), static_cast<int>(UnitSystem::metric));
   units_->addItem(tr("US customary"), static_cast<int>(UnitSystem::usCustomary));
   normalsProblem_->setObjectName(QStringLiteral("message-normals"));
@@ -180,6 +185,7 @@ void SettingsPage::fill() {
   elevation_->setText(textOf(settings.elevation, settings.units));
   stationElevation_->setText(textOf(settings.stationElevation, settings.units));
   recordsFrom_->setDate(dateOf(settings.recordsFrom));
+  firstLeafDelay_->setText(QString::number(settings.firstLeafDelayDays));
   normals_->fill(settings.normals, settings.units);
   fillStations();
   form_->forgetTouches();
@@ -229,6 +235,7 @@ Settings SettingsPage::read(FieldReader& fields) const {
       "stationElevation", stationElevation_->text(), typed_.stationElevation);
   settings.normals = normals_->normals();
   settings.recordsFrom = dayOf(recordsFrom_->date());
+  settings.firstLeafDelayDays = fields.days("firstLeafDelay", firstLeafDelay_->text());
   return settings;
 }
 

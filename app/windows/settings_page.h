@@ -51,6 +51,7 @@ private:
   QComboBox* station_;
   QLineEdit* stationElevation_;
   QDateEdit* recordsFrom_;
+  QLineEdit* firstLeafDelay_;
   NormalsTable* normals_;
   QLabel* normalsProblem_;
   QPushButton* save_;

@@ -7,6 +7,7 @@
 #include <concepts>
 #include <stdexcept>
 #include <type_traits>
+#include <utility>
 
 namespace topwire {
 
@@ -401,7 +402,9 @@ void read(const Json& json, Sentence& sentence) {
 Change readChange(const Json& json) {
   Change change;
   read(json.at("name"), change.name);
-  for (const Json& edit : json.at("edits")) change.edits.push_back(readEdit(edit));
+  const Json& edits = json.at("edits");
+  change.edits.reserve(edits.size());
+  for (const Json& edit : edits) change.edits.push_back(readEdit(edit));
   return change;
 }
 
@@ -410,7 +413,7 @@ Change readChange(const Json& json) {
 std::string toJson(const Change& change) {
   Json edits = Json::array();
   for (const AnyEdit& edit : change.edits) edits.push_back(toJson(edit));
-  const Json json{{"name", toJson(change.name)}, {"edits", edits}};
+  const Json json{{"name", toJson(change.name)}, {"edits", std::move(edits)}};
   // Text that is no UTF-8 is mended rather than thrown about.
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }

@@ -137,6 +137,39 @@ TEST_F(BlocksPageTest, aSpacingInOtherUnitsComesBackUntouched) {
   EXPECT_EQ(onlyBlock().rowSpacing, Length::feet(11));
 }
 
+TEST_F(BlocksPageTest, correctionsAreTypedInTheOrchardsUnitsAndKeptInCelsius) {
+  Orchard orchard = creek();
+  orchard.settings.units = UnitSystem::usCustomary;
+  orchard.blocks.begin()->second.maximumCorrection = 0.1 + 0.2;
+  startOnBlocks(orchard);
+  click("editBlock");
+  EXPECT_EQ(find<QLineEdit>("field-minimumCorrection")->text(), QString{});
+  EXPECT_EQ(find<QLineEdit>("field-maximumCorrection")->text(),
+            QStringLiteral("0.54 °F"));
+  write("field-minimumCorrection", "−2,7");
+  click("saveBlock");
+  EXPECT_DOUBLE_EQ(onlyBlock().minimumCorrection, -1.5);
+  EXPECT_EQ(onlyBlock().maximumCorrection, 0.1 + 0.2) << "left alone";
+  click("editBlock");
+  write("field-minimumCorrection", "-2 °C");
+  write("field-maximumCorrection", "");
+  click("saveBlock");
+  EXPECT_EQ(onlyBlock().minimumCorrection, -2);
+  EXPECT_EQ(onlyBlock().maximumCorrection, 0);
+}
+
+TEST_F(BlocksPageTest, aCorrectionThatIsNoneIsSaidBesideItsField) {
+  startOnBlocks(creek());
+  click("editBlock");
+  const std::string hint = textOf("message-minimumCorrection");
+  for (const char* bad : {"cold", "1 K", "-10.5", "°C"}) {
+    write("field-minimumCorrection", bad);
+    EXPECT_NE(textOf("message-minimumCorrection"), hint) << bad;
+  }
+  write("field-minimumCorrection", "-10");
+  EXPECT_EQ(textOf("message-minimumCorrection"), hint);
+}
+
 TEST_F(BlocksPageTest, deletingAsksOnceAndCanBeUndone) {
   startOnBlocks(creek());
   const auto plantings = session.orchard().plantings;

@@ -38,6 +38,19 @@ TEST_F(SettingsPageTest, savingIsOneChange) {
   EXPECT_EQ(saved(), northernSettings());
 }
 
+TEST_F(SettingsPageTest, theFirstLeafsDelayIsAWholeNumberOfDays) {
+  auto* delay = find<QLineEdit>("field-firstLeafDelay");
+  EXPECT_EQ(delay->text(), QStringLiteral("10"));
+  const std::string hint = textOf("message-firstLeafDelay");
+  for (const char* bad : {"", "1.5", "-1", "61", "soon"}) {
+    delay->setText(QLatin1String(bad));
+    EXPECT_NE(textOf("message-firstLeafDelay"), hint) << bad;
+  }
+  delay->setText(QStringLiteral("7"));
+  click("saveSettings");
+  EXPECT_EQ(saved().firstLeafDelayDays, 7);
+}
+
 TEST_F(SettingsPageTest, savingWithoutAChangeIsNone) {
   click("saveSettings");
   EXPECT_EQ(session.undoName(), nullptr);

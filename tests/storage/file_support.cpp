@@ -6,9 +6,12 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <numbers>
+#include <random>
 #include <sstream>
 
 namespace topwire::testing {
@@ -144,6 +147,27 @@ Orchard orchardOfEverything() {
   addWeather(orchard);
   orchard.tasks[key] = {key, dayOf(2027, 9, 1), dayOf(2027, 9, 9), std::nullopt, true};
   return orchard;
+}
+
+std::vector<DatedWeather> longRecord(int days) {
+  std::mt19937 random{1876};
+  const auto hundredths = [](double figure) { return std::round(figure * 100) / 100; };
+  const auto any = [&random](double most) {
+    return most * static_cast<double>(random() % 1000) / 1000;
+  };
+  std::vector<DatedWeather> record;
+  record.reserve(static_cast<std::size_t>(days));
+  for (int i = 0; i < days; ++i) {
+    const Day day = plusDays(dayOf(1876, 1, 1), i);
+    const double warmth = 10 - 12 * std::cos(2 * std::numbers::pi * i / 365.25);
+    const double minimum = warmth - 3 - any(8);
+    record.push_back({day,
+                      {hundredths(minimum),
+                       hundredths(minimum + 4 + any(12)),
+                       hundredths(random() % 3 == 0 ? any(20) : 0),
+                       WeatherSource::measured}});
+  }
+  return record;
 }
 
 }  // namespace topwire::testing

@@ -6,6 +6,7 @@
 #include <functional>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace topwire::testing {
 
@@ -41,5 +42,9 @@ std::string outcome(const Result<OpenedOrchard>& opened);
 /// An orchard with records of every kind, values at their edges and text in Spanish. Its
 /// first tick takes back the second.
 Orchard orchardOfEverything();
+
+/// An invented station's record without gaps, from 1 January 1876: 54,750 days are 150
+/// years. Figures to 0.01, as files are read.
+std::vector<DatedWeather> longRecord(int days = 54'750);
 
 }  // namespace topwire::testing
