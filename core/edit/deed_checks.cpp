@@ -89,7 +89,7 @@ Checked<Change> refusal(std::string place, Phrase phrase, std::vector<Value> val
   return std::move(faults).asRefusal();
 }
 
-std::string trimmed(std::string_view text) {
+std::string withoutBlanks(std::string_view text) {
   const auto first = text.find_first_not_of(" \t\r\n");
   if (first == std::string_view::npos) return {};
   return std::string{text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1)};
@@ -114,7 +114,7 @@ void checkText(Faults& faults, const std::string& place, std::string_view text) 
 }
 
 void checkName(Faults& faults, const std::string& place, std::string_view text) {
-  if (trimmed(text).empty())
+  if (withoutBlanks(text).empty())
     faults.add(place, phrase("Deed", "A name is missing here; type one."));
   else
     checkText(faults, place, text);

@@ -35,7 +35,7 @@ private:
 Checked<Change> refusal(std::string place, Phrase phrase, std::vector<Value> values = {});
 
 /// Without blanks at either end.
-std::string trimmed(std::string_view text);
+std::string withoutBlanks(std::string_view text);
 /// For comparing names: lower case for A to Z and the accented letters of Western
 /// European languages.
 std::string folded(std::string_view text);

@@ -160,7 +160,7 @@ Faults checkBlock(const Orchard& orchard, const Block& block) {
 }
 
 Block tidied(Block block) {
-  block.name = trimmed(block.name);
+  block.name = withoutBlanks(block.name);
   return block;
 }
 
@@ -202,8 +202,8 @@ void checkNoReplantsIn(Faults& faults, const Orchard& orchard, const Planting& h
 Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings) {
   Faults faults;
   Settings tidy = settings;
-  tidy.name = trimmed(settings.name);
-  tidy.station = trimmed(settings.station);
+  tidy.name = withoutBlanks(settings.name);
+  tidy.station = withoutBlanks(settings.station);
   checkName(faults, "name", tidy.name);
   checkName(faults, "station", tidy.station);
   checkPlace(faults, tidy);

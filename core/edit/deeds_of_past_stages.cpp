@@ -20,7 +20,7 @@ std::vector<std::string> knownCultivars(const Orchard& orchard,
 
 /// The known name as it is spelled in the tables; as typed where it is none.
 std::string spelled(const std::string& typed, const std::vector<std::string>& known) {
-  const std::string name = trimmed(typed);
+  const std::string name = withoutBlanks(typed);
   if (std::ranges::find(known, name) != known.end()) return name;
   const auto found = std::ranges::find_if(
       known, [&](const std::string& other) { return folded(other) == folded(name); });

@@ -208,10 +208,10 @@ void checkStaysInBlock(Faults& faults,
 }
 
 Planting tidied(Planting planting) {
-  planting.code = trimmed(planting.code);
-  planting.cultivar = trimmed(planting.cultivar);
-  planting.rootstock = trimmed(planting.rootstock);
-  planting.vigourReason = trimmed(planting.vigourReason);
+  planting.code = withoutBlanks(planting.code);
+  planting.cultivar = withoutBlanks(planting.cultivar);
+  planting.rootstock = withoutBlanks(planting.rootstock);
+  planting.vigourReason = withoutBlanks(planting.vigourReason);
   return planting;
 }
 
@@ -259,7 +259,7 @@ Checked<Change> editPlanting(const Orchard& orchard,
 
 Checked<Change> addCrew(const Orchard& orchard, const Crew& crew) {
   Crew tidy = crew;
-  tidy.name = trimmed(crew.name);
+  tidy.name = withoutBlanks(crew.name);
   Faults faults;
   checkCrew(faults, orchard, tidy);
   return std::move(faults).orElse({Sentence{phrase("Deed", "Crew %1 added"), {tidy.name}},

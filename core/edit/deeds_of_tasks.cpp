@@ -133,7 +133,7 @@ Checked<Change> setTaskAside(const Orchard& orchard,
                              const std::string& reason) {
   if (!orchard.plantings.contains(task.key.planting)) return refusal({}, plantingIsGone);
   TaskMark mark = markOf(orchard, task.key);
-  mark.setAsideReason = trimmed(reason);
+  mark.setAsideReason = withoutBlanks(reason);
   Faults faults;
   if (mark.setAsideReason.empty())
     faults.add("reason",
@@ -191,7 +191,7 @@ Checked<Change> addWork(const Orchard& orchard,
   TaskMark mark;
   mark.task = freshHandKey(orchard, planting, window.first);
   mark.moved = window;
-  mark.handTitle = trimmed(title);
+  mark.handTitle = withoutBlanks(title);
   mark.handSecondsPerTree = secondsPerTree;
   Faults faults;
   checkName(faults, "title", mark.handTitle);

@@ -119,7 +119,7 @@ Checked<Change> tickRows(const Orchard& orchard,
     return refusal({}, phrase("Deed", "That planting is no longer in the orchard."));
   Tick tidy = tick;
   tidy.task = task.key;
-  tidy.by = trimmed(tick.by);
+  tidy.by = withoutBlanks(tick.by);
   tidy.takesBack.reset();
   Faults faults;
   checkTickRows(faults, task, tidy);
