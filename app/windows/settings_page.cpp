@@ -99,7 +99,7 @@ QWidget* SettingsPage::makeOrchardCard() {
              recordsFrom_,
              tr("Work that closed before this day is not asked for"));
   form_->add(QStringLiteral("firstLeafDelay"),
-             tr("&First leaf blooms later by, days"),
+             tr("First leaf &blooms later by, days"),
              firstLeafDelay_,
              tr("Trees just planted wake after the others, by one to two weeks"));
   units_->addItem(tr("metric"), static_cast<int>(UnitSystem::metric));
