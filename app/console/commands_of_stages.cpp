@@ -164,7 +164,7 @@ int waitingFor(const SharedCaution& shared,
     if (operation == nullptr || own == cautions.end()) return false;
     if (!isDueIn(view, {day, day})) return false;
     const DayCaution* caution = shouldWait(*operation, own->second);
-    return caution != nullptr && *caution == shared.caution;
+    return caution != nullptr && alike(*caution, shared.caution);
   }));
 }
 
@@ -184,12 +184,13 @@ Answer runCautions(Surroundings& surroundings, const Arguments& arguments) {
       const auto all = cautionsOn(orchard, trade.tables, outlooks, caution.day);
       const int waiting = waitingFor(shared, all, orchard, trade, views);
       table.rows.push_back({caution.day,
-                            placesOf(orchard, shared.plantings),
+                            placesOf(orchard, shared),
                             codeOf(caution.kind),
                             codeOf(caution.severity),
                             codeOf(caution.source),
                             std::int64_t{waiting},
-                            spoken(caution.sentence, arguments.language)});
+                            spoken(caution.sentence, arguments.language) + ' '
+                                + spoken(caution.advice, arguments.language)});
     }
     Outcome outcome{tableIn(arguments.format, table), {}};
     if (!table.rows.empty()) outcome.notes.push_back(cautionAdvice());

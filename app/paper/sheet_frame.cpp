@@ -118,21 +118,27 @@ double addRecord(
   return top + height;
 }
 
-/// "Creek 1: Rain, 4.2 mm. Job 3 should wait."
+/// "Rain, 4.2 mm. Jobs 3-5, 8 should wait."
 QString weatherText(const Bench& bench, const SheetCaution& caution) {
-  QString text = bench.voice.say(caution.sentence);
-  if (!caution.places.empty())
-    text.prepend(QString::fromStdString(caution.places) + QStringLiteral(": "));
+  const QString text = bench.voice.say(caution.sentence);
   if (caution.jobs.empty()) return text;
-  std::string jobs;
-  for (const int job : caution.jobs)
-    jobs += (jobs.empty() ? "" : ", ") + std::to_string(job);
   return text + u' '
          + said(bench,
-                counted(static_cast<std::int64_t>(caution.jobs.size()),
+                counted(caution.jobs.count(),
                         phrase("Sheet", "Job %1 should wait."),
                         phrase("Sheet", "Jobs %1 should wait.")),
-                {jobs});
+                {rowsText(caution.jobs)});
+}
+
+/// A line a day.
+std::vector<std::pair<Day, QString>> weatherByDay(const Bench& bench) {
+  std::vector<std::pair<Day, QString>> days;
+  for (const SheetCaution& caution : bench.sheet.cautions)
+    if (days.empty() || days.back().first != caution.day)
+      days.emplace_back(caution.day, weatherText(bench, caution));
+    else
+      days.back().second += u' ' + weatherText(bench, caution);
+  return days;
 }
 
 }  // namespace
@@ -209,18 +215,20 @@ Slab cautionBox(const Bench& bench) {
 Slab weatherLines(const Bench& bench) {
   Slab slab;
   slab.gap = 8;
+  const auto days = weatherByDay(bench);
+  double indent = 0;
+  for (const auto& [day, text] : days)
+    indent = std::max(indent, widthOf(bench.voice.shortDay(day), bold) + 8);
   double y = 0;
-  for (const SheetCaution& caution : bench.sheet.cautions) {
-    const QString day = bench.voice.shortDay(caution.day);
-    const double indent = widthOf(day, bold) + 8;
-    addLine(slab.items, day, bold, {0, y});
-    y += addText(
-        slab.items, weatherText(bench, caution), body, {indent, y}, bench.width - indent);
+  for (const auto& [day, text] : days) {
+    addLine(slab.items, bench.voice.shortDay(day), bold, {0, y});
+    y += addText(slab.items, text, body, {indent, y}, bench.width - indent);
   }
-  y += addText(
-           slab.items, bench.voice.say(cautionAdvice()), small, {0, y + 2}, bench.width)
-       + 2;
-  slab.height = y;
+  slab.height =
+      y
+      + addText(
+          slab.items, bench.voice.say(cautionAdvice()), small, {0, y + 2}, bench.width)
+      + 2;
   return slab;
 }
 

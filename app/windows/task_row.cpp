@@ -15,6 +15,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QStringList>
+#include <QVBoxLayout>
 
 namespace topwire {
 
@@ -142,7 +143,7 @@ TaskRow::TaskRow(Session& session,
                  const DayCaution* wait,
                  QWidget* parent)
     : QWidget(parent)
-    , wait_(wait == nullptr ? QString{} : say(wait->sentence))
+    , wait_(wait == nullptr ? QString{} : say(wait->sentence) + u' ' + say(wait->advice))
     , session_(&session)
     , task_(view.task->key)
     , settled_(isSettled(view.state))
@@ -187,7 +188,17 @@ QWidget* TaskRow::headLine(const TaskView& view) {
   layout->addWidget(name, 1, Qt::AlignTop);
   auto* state = new StateWord;
   state->setState(view.state, urgencyText(view, session_->today()));
-  layout->addWidget(state, 0, Qt::AlignTop | Qt::AlignRight);
+  auto* marks = new QVBoxLayout;
+  marks->setContentsMargins(0, 0, 0, 0);
+  marks->setSpacing(1);
+  marks->addWidget(state, 0, Qt::AlignRight);
+  if (!wait_.isEmpty()) {
+    auto* wait = new WaitWord;
+    wait->setToolTip(wait_);
+    marks->addWidget(wait, 0, Qt::AlignRight);
+  }
+  marks->addStretch(1);
+  layout->addLayout(marks);
   return line;
 }
 
@@ -196,11 +207,6 @@ QWidget* TaskRow::footLine(const TaskView& view) {
   auto* layout = new QHBoxLayout{line};
   setLine(*layout);
   layout->setSpacing(10);
-  if (!wait_.isEmpty()) {
-    auto* wait = new WaitWord;
-    wait->setToolTip(wait_);
-    layout->addWidget(wait);
-  }
   QLabel* progress = mutedLabel(progressText(view));
   progress->setWordWrap(true);
   progress->setMinimumWidth(narrowestText);

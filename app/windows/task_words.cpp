@@ -128,9 +128,10 @@ QString rowsText(int count) {
 
 QString waitText(const Session& session, const DayWork& work) {
   QStringList lines;
-  for (const auto& [caution, plantings] : work.cautions) {
-    const std::string places = placesOf(session.orchard(), plantings);
-    const QString words = say(caution.sentence);
+  for (const SharedCaution& caution : work.cautions) {
+    const std::string places = placesOf(session.orchard(), caution);
+    const QString words =
+        say(caution.caution.sentence) + u' ' + say(caution.caution.advice);
     lines << (places.empty()
                   ? words
                   : QString::fromStdString(places) + QStringLiteral(": ") + words);

@@ -153,9 +153,11 @@ private:
   void add(CautionKind kind,
            Severity severity,
            WeatherSource source,
-           Phrase phrase,
-           std::vector<Value> values) {
-    made_.push_back({day_, kind, severity, source, Sentence{phrase, std::move(values)}});
+           double extent,
+           Sentence sentence,
+           Sentence advice) {
+    made_.push_back(
+        {day_, kind, severity, source, extent, std::move(sentence), std::move(advice)});
   }
 
   /// Reached by the end of `day_`, counted from `days` after it.
@@ -178,33 +180,32 @@ private:
     const FrostKill* kill = killNow();
     if (kill == nullptr || !today_ || !today_->minimum) return false;
     const double minimum = *today_->minimum;
-    const auto tell = [&](Severity severity, Phrase phrase) {
+    const auto tell = [&](Severity severity, Phrase what, Phrase advice) {
       add(CautionKind::frost,
           severity,
           today_->source,
-          phrase,
-          {say_.degrees(minimum),
-           say_.degreeUnit(),
-           stageByCode(kill->bbch)->name,
-           say_.degrees(kill->oneInTen),
-           say_.degrees(kill->nineInTen)});
+          -minimum,
+          {what,
+           {say_.degrees(minimum), say_.degreeUnit(), stageByCode(kill->bbch)->name}},
+          {advice,
+           {say_.degrees(kill->oneInTen),
+            say_.degrees(kill->nineInTen),
+            say_.degreeUnit()}});
       return true;
     };
+    const Phrase both = phrase(
+        "Caution", "About one flower bud in ten dies at %1 %3, nine in ten at %2 %3.");
     if (atOrBelow(minimum, kill->nineInTen))
       return tell(Severity::grave,
-                  phrase("Caution",
-                         "Killing frost: %1 %2 at %3. About nine flower buds in ten die "
-                         "at %5 %2."));
+                  phrase("Caution", "Killing frost, down to %1 %2 at %3."),
+                  both);
     if (atOrBelow(minimum, kill->oneInTen))
-      return tell(Severity::serious,
-                  phrase("Caution",
-                         "Frost: %1 %2 at %3. About one flower bud in ten dies at %4 %2, "
-                         "nine in ten at %5 %2."));
+      return tell(
+          Severity::serious, phrase("Caution", "Frost, down to %1 %2 at %3."), both);
     if (atOrBelow(minimum, kill->oneInTen + nearFrost))
       return tell(Severity::low,
-                  phrase("Caution",
-                         "Close to harmful frost: %1 %2 at %3. About one flower bud in "
-                         "ten dies at %4 %2."));
+                  phrase("Caution", "Close to harmful frost, down to %1 %2 at %3."),
+                  both);
     return false;
   }
 
@@ -214,10 +215,10 @@ private:
     add(CautionKind::freezing,
         Severity::low,
         today_->source,
-        phrase("Caution",
-               "Frosty morning, %1 %2: buds and young wood are brittle until it has "
-               "thawed."),
-        {say_.degrees(*today_->minimum), say_.degreeUnit()});
+        -*today_->minimum,
+        {phrase("Caution", "Frosty morning, down to %1 %2."),
+         {say_.degrees(*today_->minimum), say_.degreeUnit()}},
+        phrase("Caution", "Buds and young wood are brittle until it has thawed."));
   }
 
   /// Cold on the days after, or a sharp drop to it from the warmest of the days before.
@@ -241,23 +242,28 @@ private:
   }
 
   void tellHardCold(Day day, double minimum, WeatherSource source) {
-    add(CautionKind::hardCold,
-        Severity::serious,
-        source,
-        phrase("Caution",
-               "Hard cold, %1 %2 on %3: leave pruning cuts until it has passed, and take "
-               "the youngest trees last."),
-        {say_.degrees(minimum), say_.degreeUnit(), day});
+    addHardCold(minimum,
+                source,
+                {phrase("Caution", "Hard cold, down to %1 %2 on %3."),
+                 {say_.degrees(minimum), say_.degreeUnit(), day}});
   }
 
   void tellSharpDrop(Day day, double from, double to, WeatherSource source) {
+    addHardCold(to,
+                source,
+                {phrase("Caution", "Sharp drop, from %1 to %2 %3 by %4."),
+                 {say_.degrees(from), say_.degrees(to), say_.degreeUnit(), day}});
+  }
+
+  void addHardCold(double minimum, WeatherSource source, Sentence sentence) {
     add(CautionKind::hardCold,
         Severity::serious,
         source,
+        -minimum,
+        std::move(sentence),
         phrase("Caution",
-               "Sharp drop, from %1 to %2 %3 by %4: leave pruning cuts until it has "
-               "passed, and take the youngest trees last."),
-        {say_.degrees(from), say_.degrees(to), say_.degreeUnit(), day});
+               "Leave pruning cuts until it has passed, and take the youngest trees "
+               "last."));
   }
 
   /// The coming 48 hours: this day and the next.
@@ -280,47 +286,46 @@ private:
     add(CautionKind::blightWeather,
         Severity::serious,
         source,
+        sum / days,
+        {phrase("Caution",
+                "Warm and wet on this day and the next, %1 %2 on average, rain %3 %4."),
+         {say_.degrees(sum / days), say_.degreeUnit(), say_.rain(rain), say_.rainUnit()}},
         phrase("Caution",
-               "Warm and wet to the end of %5, %1 %2 on average and %3 %4 of rain: leave "
-               "cuts for dry weather, since fire blight enters fresh wounds. This is no "
-               "measure of risk."),
-        {say_.degrees(sum / days),
-         say_.degreeUnit(),
-         say_.rain(rain),
-         say_.rainUnit(),
-         plusDays(day_, 1)});
+               "Leave cuts for dry weather: fire blight enters fresh wounds. This is no "
+               "measure of risk."));
   }
 
   void lookForRain() {
     add(CautionKind::wet,
         Severity::low,
         today_->source,
-        phrase("Caution", "Rain, %1 %2: disease spreads in wet trees, and rungs slip."),
-        {say_.rain(rainOf(today_)), say_.rainUnit()});
+        rainOf(today_),
+        {phrase("Caution", "Rain, %1 %2."), {say_.rain(rainOf(today_)), say_.rainUnit()}},
+        phrase("Caution", "Disease spreads in wet trees, and rungs slip."));
   }
 
   void lookForDampness() {
     const bool open =
         isPast(stages::greenTip) && !isPast(stages::leafFall, daysAfterLeafFall);
     if (!open && !young_) return;
-    const auto tell = [&](const WeatherDay& weather, Phrase phrase) {
+    const auto tell = [&](const WeatherDay& weather, Phrase what, Phrase advice) {
       add(CautionKind::damp,
           Severity::low,
           weather.source,
-          phrase,
-          {say_.rain(*weather.rain), say_.rainUnit()});
+          *weather.rain,
+          {what, {say_.rain(*weather.rain), say_.rainUnit()}},
+          advice);
     };
     const auto before = weather_.on(plusDays(day_, -1));
     const auto after = weather_.on(plusDays(day_, 1));
     if (rainOf(before) >= soakingRain)
-      return tell(*before,
-                  phrase("Caution",
-                         "Rain the day before, %1 %2: begin no cuts until the trees are "
-                         "dry."));
-    if (isWet(after))
+      tell(*before,
+           phrase("Caution", "Rain the day before, %1 %2."),
+           phrase("Caution", "Begin no cuts until the trees are dry."));
+    else if (isWet(after))
       tell(*after,
-           phrase("Caution",
-                  "Rain the day after, %1 %2: fresh cuts want a second dry day."));
+           phrase("Caution", "Rain the day after, %1 %2."),
+           phrase("Caution", "Fresh cuts want a second dry day."));
   }
 
   void lookForHeat() {
@@ -329,12 +334,14 @@ private:
     add(CautionKind::heat,
         very ? Severity::serious : Severity::low,
         today_->source,
+        *today_->maximum,
+        {very ? phrase("Caution", "Very hot, up to %1 %2.")
+              : phrase("Caution", "Hot, up to %1 %2."),
+         {say_.degrees(*today_->maximum), say_.degreeUnit()}},
         very ? phrase("Caution",
-                      "Very hot, %1 %2: water, shade and rest every hour; people fall "
-                      "ill and bared fruit burns.")
-             : phrase("Caution",
-                      "Hot, %1 %2: water, shade and rest; heavy work early in the day."),
-        {say_.degrees(*today_->maximum), say_.degreeUnit()});
+                      "Water, shade and a rest every hour: people fall ill, and bared "
+                      "fruit burns.")
+             : phrase("Caution", "Water, shade and rest; heavy work early in the day."));
   }
 
   const TradeTables* tables_;

@@ -31,7 +31,11 @@ struct DayCaution {
   Severity severity = Severity::low;
   /// The least certain of the figures it stands on.
   WeatherSource source = WeatherSource::measured;
-  Sentence sentence;
+  /// The figure it is about, with the worse the higher: of cautions alike it tells which
+  /// goes furthest.
+  double extent = 0;
+  Sentence sentence;  ///< "Rain, 4.2 mm."
+  Sentence advice;    ///< "Disease spreads in wet trees, and rungs slip."
 
   friend bool operator==(const DayCaution&, const DayCaution&) = default;
 };
@@ -53,7 +57,11 @@ CautionsByPlanting cautionsOn(const Orchard& orchard,
                               const Outlooks& outlooks,
                               Day day);
 
-/// A caution with the plantings it holds for in the same words.
+/// Whether two say the same but for their figures.
+bool alike(const DayCaution& one, const DayCaution& other);
+
+/// A caution with the plantings it holds for; the words are those of the planting it hits
+/// hardest.
 struct SharedCaution {
   DayCaution caution;
   std::vector<PlantingId> plantings;
@@ -61,7 +69,7 @@ struct SharedCaution {
   friend bool operator==(const SharedCaution&, const SharedCaution&) = default;
 };
 
-/// Equal cautions as one, the weightiest first, else in the order of the blocks.
+/// Cautions alike as one, the weightiest first, else in the order of the blocks.
 std::vector<SharedCaution> sharedAmong(const Orchard& orchard,
                                        const CautionsByPlanting& cautions);
 
@@ -73,8 +81,8 @@ std::vector<SharedCaution> cautionsAhead(const Orchard& orchard,
                                          int days = 10);
 
 /// "Creek 1, Creek 2", with the cultivar where only part of a block is meant: "Creek 1
-/// (Gala)"; empty where the caution holds for every planting.
-std::string placesOf(const Orchard& orchard, const std::vector<PlantingId>& plantings);
+/// (Gala)"; empty where it holds for every planting that stands in the ground.
+std::string placesOf(const Orchard& orchard, const SharedCaution& caution);
 
 /// Of a planting's cautions for a day, the weightiest that is a reason to let this work
 /// wait; nullptr where none is. Its sentence says why.

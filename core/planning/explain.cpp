@@ -47,25 +47,30 @@ struct AnchorName {
   }
 };
 
-enum class Relation { on, after, before };
+enum class Relation { on, after, before, aheadOf };
 
-Relation relationOf(const Anchor& anchor) {
+Relation relationOf(const DateReason& reason) {
+  if (reason.earlyEdge != EarlyEdge::none) return Relation::aheadOf;
+  const Anchor& anchor = reason.anchor;
   const int sign = anchor.months != 0 ? anchor.months : anchor.days;
   if (sign == 0) return Relation::on;
   return sign > 0 ? Relation::after : Relation::before;
 }
 
 Phrase edgePhrase(EdgeOf edge, Relation relation) {
-  static constexpr std::array<std::array<Phrase, 3>, 3> phrases{{
+  static constexpr std::array<std::array<Phrase, 4>, 3> phrases{{
       {phrase("Why", "Opens %1: at %2."),
        phrase("Why", "Opens %1: %3 after %2."),
-       phrase("Why", "Opens %1: %3 before %2.")},
+       phrase("Why", "Opens %1: %3 before %2."),
+       phrase("Why", "Opens %1: ahead of %2.")},
       {phrase("Why", "Closes %1: at %2."),
        phrase("Why", "Closes %1: %3 after %2."),
-       phrase("Why", "Closes %1: %3 before %2.")},
+       phrase("Why", "Closes %1: %3 before %2."),
+       phrase("Why", "Closes %1: ahead of %2.")},
       {phrase("Why", "No longer worth doing after %1: at %2."),
        phrase("Why", "No longer worth doing after %1: %3 after %2."),
-       phrase("Why", "No longer worth doing after %1: %3 before %2.")},
+       phrase("Why", "No longer worth doing after %1: %3 before %2."),
+       phrase("Why", "No longer worth doing after %1: ahead of %2.")},
   }};
   return phrases[static_cast<std::size_t>(edge)][static_cast<std::size_t>(relation)];
 }
@@ -215,7 +220,7 @@ private:
     if (reason.byHand) return say(handPhrase(edge), {reason.day});
     if (reason.repeatEvery > 0) return tellPass(edge, reason);
     const Words name = std::visit(AnchorName{programme_}, reason.anchor.point);
-    say(edgePhrase(edge, relationOf(reason.anchor)),
+    say(edgePhrase(edge, relationOf(reason)),
         {reason.day, name, offsetWords(reason.anchor.months, reason.anchor.days)});
     if (reason.heldForPlanting)
       say(phrase("Why", "It waits for the planting day: before it there is no tree."));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <tuple>
 
 namespace topwire {
 
@@ -24,6 +25,22 @@ bool isAbout(CautionKind kind, const Operation& operation) {
   return operation.cuts;
 }
 
+bool sameOrFigures(const Value& one, const Value& other) {
+  const bool figures =
+      std::holds_alternative<Figure>(one) && std::holds_alternative<Figure>(other);
+  return figures || one == other;
+}
+
+void add(std::vector<SharedCaution>& all,
+         const DayCaution& caution,
+         PlantingId planting) {
+  const auto same = std::ranges::find_if(
+      all, [&](const SharedCaution& other) { return alike(caution, other.caution); });
+  if (same == all.end()) return all.push_back({caution, {planting}});
+  if (caution.extent > same->caution.extent) same->caution = caution;
+  same->plantings.push_back(planting);
+}
+
 }  // namespace
 
 CautionsByPlanting cautionsOn(const Orchard& orchard,
@@ -40,6 +57,14 @@ CautionsByPlanting cautionsOn(const Orchard& orchard,
   return all;
 }
 
+bool alike(const DayCaution& one, const DayCaution& other) {
+  return std::tie(one.day, one.kind, one.severity, one.source)
+             == std::tie(other.day, other.kind, other.severity, other.source)
+         && one.sentence.text == other.sentence.text
+         && one.advice.text == other.advice.text
+         && std::ranges::equal(one.sentence.values, other.sentence.values, sameOrFigures);
+}
+
 std::vector<SharedCaution> sharedAmong(const Orchard& orchard,
                                        const CautionsByPlanting& cautions) {
   std::vector<SharedCaution> all;
@@ -47,13 +72,7 @@ std::vector<SharedCaution> sharedAmong(const Orchard& orchard,
     for (const Planting* planting : plantingsOf(orchard, block->id)) {
       const auto own = cautions.find(planting->id);
       if (own == cautions.end()) continue;
-      for (const DayCaution& caution : own->second) {
-        const auto same = std::ranges::find(all, caution, &SharedCaution::caution);
-        if (same == all.end())
-          all.push_back({caution, {planting->id}});
-        else
-          same->plantings.push_back(planting->id);
-      }
+      for (const DayCaution& caution : own->second) add(all, caution, planting->id);
     }
   std::ranges::stable_sort(
       all, std::greater{}, [](const SharedCaution& one) { return one.caution.severity; });
@@ -73,10 +92,15 @@ std::vector<SharedCaution> cautionsAhead(const Orchard& orchard,
   return all;
 }
 
-std::string placesOf(const Orchard& orchard, const std::vector<PlantingId>& plantings) {
+std::string placesOf(const Orchard& orchard, const SharedCaution& caution) {
+  const bool everywhere = std::ranges::all_of(orchard.plantings, [&](const auto& entry) {
+    return entry.second.planted > caution.caution.day
+           || std::ranges::find(caution.plantings, entry.first)
+                  != caution.plantings.end();
+  });
   std::string places;
-  if (plantings.size() < orchard.plantings.size())
-    for (const std::string& name : placeNames(orchard, plantings))
+  if (!everywhere)
+    for (const std::string& name : placeNames(orchard, caution.plantings))
       places += (places.empty() ? "" : ", ") + name;
   return places;
 }

@@ -137,20 +137,17 @@ public:
 
   void tell(Day day, const Outlooks& outlooks) {
     const auto cautions = cautionsOn(*orchard_, trade_->tables, outlooks, day);
-    for (const auto& [caution, plantings] : sharedAmong(*orchard_, cautions)) {
-      SheetCaution told{day,
-                        placesOf(*orchard_, plantings),
-                        caution.sentence,
-                        waiting(caution, cautions)};
+    for (const SharedCaution& shared : sharedAmong(*orchard_, cautions)) {
+      const DayCaution& caution = shared.caution;
+      SheetCaution told{day, caution.sentence, waiting(caution, cautions)};
       if (!told.jobs.empty() || caution.kind == CautionKind::heat)
         sheet_->cautions.push_back(std::move(told));
     }
   }
 
 private:
-  std::vector<int> waiting(const DayCaution& caution,
-                           const CautionsByPlanting& cautions) const {
-    std::vector<int> jobs;
+  RowSet waiting(const DayCaution& caution, const CautionsByPlanting& cautions) const {
+    RowSet jobs;
     for (const SheetBlock& block : sheet_->blocks)
       for (const SheetJob& job : block.jobs) {
         const Operation* operation = operationOf(*orchard_, trade_->programmes, job.task);
@@ -158,7 +155,8 @@ private:
         if (operation == nullptr || own == cautions.end()) continue;
         if (!isDueIn(*views_.at(job.task), {caution.day, caution.day})) continue;
         const DayCaution* why = shouldWait(*operation, own->second);
-        if (why != nullptr && *why == caution) jobs.push_back(job.number);
+        if (why != nullptr && alike(*why, caution))
+          jobs = jobs.with(RowSet::range(job.number, job.number));
       }
     return jobs;
   }

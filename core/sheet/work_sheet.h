@@ -61,9 +61,8 @@ struct SheetBlock {
 /// A day's caution with the jobs that had better wait for it.
 struct SheetCaution {
   Day day{};
-  std::string places;  ///< empty where it holds everywhere
   Sentence sentence;
-  std::vector<int> jobs;  ///< their numbers; none for heat that is only told
+  RowSet jobs;  ///< their numbers; none for heat that is only told
   friend bool operator==(const SheetCaution&, const SheetCaution&) = default;
 };
 

@@ -481,7 +481,7 @@ TEST_F(CalendarPageTest, marksWhatShouldWaitAndSaysWhyOnce) {
   testing::put(orchard, dayOf(2027, 4, 6), {3, 11, 4.2, WeatherSource::forecast});
   startOnCalendar(orchard);
   EXPECT_EQ(textOf("dayWaits"),
-            "Rain, 4.2 mm: disease spreads in wet trees, and rungs slip.");
+            "Rain, 4.2 mm. Disease spreads in wet trees, and rungs slip.");
   int waiting = 0;
   for (TaskRow* row : taskRows()) {
     const Operation* operation = session.operationOf(*session.view(row->task())->task);

@@ -46,7 +46,7 @@ protected:
   std::vector<std::string> said(Day day) const {
     std::vector<std::string> all;
     for (const DayCaution& caution : cautions(day))
-      all.push_back(inEnglish(caution.sentence));
+      all.push_back(inEnglish(caution.sentence) + ' ' + inEnglish(caution.advice));
     return all;
   }
 
@@ -75,12 +75,14 @@ TEST_F(DayCautionsTest, TellsFrostWithStageAndPublishedFigures) {
   dayIs(inBloom, -2.9, 12);
   EXPECT_THAT(
       said(inBloom),
-      ElementsAre("Frost: -2.9 °C at full bloom. About one flower bud in ten dies "
-                  "at -2.2 °C, nine in ten at -3.9 °C."));
+      ElementsAre(
+          "Frost, down to -2.9 °C at full bloom. About one flower bud in ten dies "
+          "at -2.2 °C, nine in ten at -3.9 °C."));
   orchard.settings.units = UnitSystem::usCustomary;
-  EXPECT_THAT(said(inBloom),
-              ElementsAre("Frost: 27 °F at full bloom. About one flower bud in ten dies "
-                          "at 28 °F, nine in ten at 25 °F."));
+  EXPECT_THAT(
+      said(inBloom),
+      ElementsAre("Frost, down to 27 °F at full bloom. About one flower bud in ten dies "
+                  "at 28 °F, nine in ten at 25 °F."));
 }
 
 // 28 F is -2.22 degrees; a record in tenths writes -2.2 for it.
@@ -105,9 +107,10 @@ TEST_F(DayCautionsTest, FearsForBudsFromSilverTipToTheJuneDrop) {
 TEST_F(DayCautionsTest, TellsOfAFrostyMorningThatBudsStand) {
   const Day greenTip = dayOf(2027, 4, 9);
   dayIs(greenTip, 0, 12);
-  EXPECT_THAT(said(greenTip),
-              ElementsAre("Frosty morning, 0.0 °C: buds and young wood are brittle until "
-                          "it has thawed."));
+  EXPECT_THAT(
+      said(greenTip),
+      ElementsAre("Frosty morning, down to 0.0 °C. Buds and young wood are brittle until "
+                  "it has thawed."));
   dayIs(greenTip, 0.1, 12);
   EXPECT_THAT(kinds(greenTip), IsEmpty());
   dayIs(winter, -5, 3);
@@ -147,7 +150,7 @@ TEST_F(DayCautionsTest, FearsForNoTreesThatAreNotInTheGround) {
 TEST_F(DayCautionsTest, CallsADayWetFromTwoTenthsOfAMillimetre) {
   dayIs(summer, 8, 14, 0.2);
   EXPECT_THAT(said(summer),
-              ElementsAre("Rain, 0.2 mm: disease spreads in wet trees, and rungs slip."));
+              ElementsAre("Rain, 0.2 mm. Disease spreads in wet trees, and rungs slip."));
   dayIs(summer, 8, 14, 0.1);
   EXPECT_THAT(kinds(summer), IsEmpty());
   orchard.settings.units = UnitSystem::usCustomary;
@@ -198,9 +201,10 @@ TEST_F(DayCautionsTest, HoldsDormantCutsBackForThreeDaysBeforeHardCold) {
     EXPECT_THAT(kinds(plusDays(winter, -before)), ElementsAre(Kind::hardCold)) << before;
   EXPECT_THAT(kinds(plusDays(winter, -4)), IsEmpty());
   EXPECT_THAT(kinds(plusDays(winter, 1)), IsEmpty());
-  EXPECT_THAT(said(winter),
-              ElementsAre("Hard cold, -18.0 °C on 10 February 2027: leave pruning cuts "
-                          "until it has passed, and take the youngest trees last."));
+  EXPECT_THAT(
+      said(winter),
+      ElementsAre("Hard cold, down to -18.0 °C on 10 February 2027. Leave pruning cuts "
+                  "until it has passed, and take the youngest trees last."));
   dayIs(winter, -17.9, -6);
   EXPECT_THAT(kinds(winter), IsEmpty());
 }
@@ -209,7 +213,7 @@ TEST_F(DayCautionsTest, HoldsDormantCutsBackBeforeASharpDrop) {
   dayIs(winter, -2, 8);
   dayIs(plusDays(winter, 2), -12, -4, 0, WeatherSource::forecast);
   EXPECT_THAT(said(winter),
-              ElementsAre("Sharp drop, from 8.0 to -12.0 °C by 12 February 2027: leave "
+              ElementsAre("Sharp drop, from 8.0 to -12.0 °C by 12 February 2027. Leave "
                           "pruning cuts until it has passed, and take the youngest trees "
                           "last."));
   EXPECT_EQ(cautions(winter).at(0).source, WeatherSource::forecast);
@@ -269,7 +273,7 @@ TEST_F(DayCautionsTest, TurnsWithTheSeasonsSouthOfTheEquator) {
 TEST_F(DayCautionsTest, LetsOnlyWorkWaitThatTheCautionIsAbout) {
   Operation work = operation("work", atStage(53), atStage(57));
   const auto waits = [&](Kind kind) {
-    const std::vector<DayCaution> one{{inBloom, kind, Severity::low, {}, {}}};
+    const std::vector<DayCaution> one{{inBloom, kind, Severity::low, {}, 0, {}, {}}};
     return shouldWait(work, one) != nullptr;
   };
   const auto waitsFor = [&] {
@@ -322,24 +326,22 @@ protected:
     const FixedForecaster forecaster;
     const Trade trade{shippedTables(), shippedProgrammes(), forecaster};
     std::vector<std::string> all;
-    for (const auto& [caution, plantings] : cautionsAhead(
+    for (const SharedCaution& shared : cautionsAhead(
              orchard, shippedTables(), outlooksOf(orchard, trade, today), today, days))
-      all.push_back(isoText(caution.day) + ' ' + placesOf(orchard, plantings) + ": "
-                    + inEnglish(caution.sentence));
+      all.push_back(isoText(shared.caution.day) + ' ' + placesOf(orchard, shared) + ": "
+                    + inEnglish(shared.caution.sentence));
     return all;
   }
 };
 
-TEST_F(CautionsAheadTest, MergesPlantingsOfEqualWords) {
+TEST_F(CautionsAheadTest, TellsPlantingsApartByWhatTheySuffer) {
   dayIs(inBloom, -1.9, 12, 0.4);
   EXPECT_THAT(
       ahead(inBloom),
-      ElementsAre("2027-05-12 Ridge: Killing frost: -4.5 °C at full bloom. About nine "
-                  "flower buds in ten die at -3.9 °C.",
-                  "2027-05-12 Creek: Close to harmful frost: -1.9 °C at full bloom. "
-                  "About one flower bud in ten dies at -2.2 °C.",
-                  "2027-05-12 : Rain, 0.4 mm: disease spreads in wet trees, and rungs "
-                  "slip."));
+      ElementsAre(
+          "2027-05-12 Ridge: Killing frost, down to -4.5 °C at full bloom.",
+          "2027-05-12 Creek: Close to harmful frost, down to -1.9 °C at full bloom.",
+          "2027-05-12 : Rain, 0.4 mm."));
 }
 
 TEST_F(CautionsAheadTest, LooksFromTodayOn) {
@@ -351,14 +353,23 @@ TEST_F(CautionsAheadTest, LooksFromTodayOn) {
 
 TEST_F(CautionsAheadTest, NamesTheCultivarWherePartOfABlockIsMeant) {
   const auto names = [&](std::vector<std::uint64_t> ids) {
-    std::vector<PlantingId> plantings;
-    for (const std::uint64_t id : ids) plantings.push_back({0, id});
-    return placesOf(orchard, plantings);
+    SharedCaution caution;
+    caution.caution.day = inBloom;
+    for (const std::uint64_t id : ids) caution.plantings.push_back({0, id});
+    return placesOf(orchard, caution);
   };
   EXPECT_EQ(names({2}), "Creek (Gala)");
   EXPECT_EQ(names({3, 5}), "Creek (Idared), Ridge");
   EXPECT_EQ(names({2, 3}), "Creek");
   EXPECT_EQ(names({2, 3, 5}), "");
+  orchard.plantings[{0, 5}].planted = dayOf(2029, 4, 10);
+  EXPECT_EQ(names({2, 3}), "") << "no trees stand on the ridge";
+}
+
+TEST_F(CautionsAheadTest, TellsTheWorstOfPlantingsThatFareAlike) {
+  dayIs(dayOf(2027, 4, 12), 0, 12);
+  EXPECT_THAT(ahead(dayOf(2027, 4, 12)),
+              ElementsAre("2027-04-12 : Frosty morning, down to -2.6 °C."));
 }
 
 }  // namespace

@@ -63,7 +63,7 @@ TEST_F(ExplainTest, TellsTheEarlyEdgeWithItsSpan) {
   Operation flowers = operation("flowers", atStage(54), atStage(60));
   flowers.cutOff = CutOff{atStage(69), {"No flower is left.", "-"}};
   const auto told = why(programmesOf({flowers}));
-  EXPECT_THAT(told, Contains("Closes 2 May 2027: at first bloom."));
+  EXPECT_THAT(told, Contains("Closes 2 May 2027: ahead of first bloom."));
   EXPECT_THAT(told,
               Contains("Bloom may come early: of the span from 2 May 2027 to 12 May 2027 "
                        "the early edge is taken, so that it is done before the first "
@@ -79,8 +79,9 @@ TEST_F(ExplainTest, TellsTheEarlyEdgeOnceForClosingAndCutOff) {
   Operation flowers = operation("flowers", atMonth(4, 20), atMonth(5, 20));
   flowers.cutOff = CutOff{atStage(65), {"Open flowers let blight in.", "-"}};
   const auto told = why(programmesOf({flowers}));
-  EXPECT_THAT(told, Contains("Closes 5 May 2027: at full bloom."));
-  EXPECT_THAT(told, Contains("No longer worth doing after 5 May 2027: at full bloom."));
+  EXPECT_THAT(told, Contains("Closes 5 May 2027: ahead of full bloom."));
+  EXPECT_THAT(told,
+              Contains("No longer worth doing after 5 May 2027: ahead of full bloom."));
   EXPECT_EQ(std::ranges::count(
                 told,
                 "Bloom may come early: of the span from 5 May 2027 to 15 May 2027 the "
