@@ -31,6 +31,17 @@ QString closingText(Day closes, Day today) {
   return with(phrase("Task", "closes %1"), weekdayBrief(closes));
 }
 
+/// The blocks by name while they are few: each task in the list is marked anyway.
+QString placesText(const Orchard& orchard, const SharedCaution& caution) {
+  constexpr std::size_t mostNamed = 3;
+  const auto blocks = placeNames(orchard, caution.plantings).size();
+  const std::string places = placesOf(orchard, caution);
+  if (places.empty() || blocks <= mostNamed) return QString::fromStdString(places);
+  return counting(static_cast<std::int64_t>(blocks),
+                  phrase("Task", "%1 block"),
+                  phrase("Task", "%1 blocks"));
+}
+
 }  // namespace
 
 QString briefDay(Day day) {
@@ -128,13 +139,11 @@ QString rowsText(int count) {
 
 QString waitText(const Session& session, const DayWork& work) {
   QStringList lines;
-  for (const SharedCaution& caution : work.cautions) {
-    const std::string places = placesOf(session.orchard(), caution);
+  for (const SharedCaution& shared : work.cautions) {
+    const QString places = placesText(session.orchard(), shared);
     const QString words =
-        say(caution.caution.sentence) + u' ' + say(caution.caution.advice);
-    lines << (places.empty()
-                  ? words
-                  : QString::fromStdString(places) + QStringLiteral(": ") + words);
+        say(shared.caution.sentence) + u' ' + say(shared.caution.advice);
+    lines << (places.isEmpty() ? words : places + QStringLiteral(": ") + words);
   }
   return lines.join(QLatin1Char('\n'));
 }
