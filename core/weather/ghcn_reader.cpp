@@ -55,7 +55,9 @@ public:
   std::string_view station() const { return trimmed(line_.substr(0, columns::year)); }
 
   bool wellFormed() const {
-    return isFixedWidthLine(line_) && line_.size() <= columns::end;
+    if (!isFixedWidthLine(line_) || line_.size() > columns::end) return false;
+    const auto first = realDay(year(), month(), 1);
+    return first && WeatherCollector::covers(*first);
   }
 
   std::optional<Element> element() const {

@@ -107,6 +107,13 @@ TEST(ReadFixedWidth, otherLinesAreToldAndSkipped) {
   EXPECT_THAT(told(file.report), HasSubstr("One line could not be read.\n"));
 }
 
+TEST(ReadFixedWidth, aYearBeforeAllMeasuringIsNone) {
+  const WeatherFile file =
+      readWhole(twoDays + fixedWidthLine("XX000000001", "169912", "TMAX", "   10  S"));
+  EXPECT_EQ(file.report.unreadableLines, 1U);
+  EXPECT_EQ(file.report.wholeDays, 2);
+}
+
 TEST(ReadFixedWidth, ofSeveralStationsOneMustBeNamed) {
   const std::string other = fixedWidthLine("XX000000002", "202702", "TMAX", "   99  S")
                             + fixedWidthLine("XX000000002", "202702", "TMIN", "   11  S");
