@@ -42,7 +42,7 @@ BlockForm::BlockForm(Session& session, QWidget* parent)
   form_->add(QStringLiteral("maximumCorrection"),
              tr("Correct the ma&ximum by"),
              maximumCorrection_,
-             tr("What height makes of it is counted already"));
+             tr("On top of what elevation makes of it"));
   form_->add(QStringLiteral("elevation"), tr("Ele&vation"), elevation_);
   form_->add(QStringLiteral("notes"), tr("No&tes"), notes_);
   save_->setProperty("main", true);

@@ -1,4 +1,5 @@
 #include "core/edit/change.h"
+#include "core/edit/sentence_json.h"
 #include "core/edit/weather_json.h"
 
 #include <nlohmann/json.hpp>
@@ -356,47 +357,6 @@ AnyEdit readEdit(const Json& json) {
     if (!edit.before && !edit.after) throw Unreadable{"an edit with neither side"};
     return edit;
   }
-}
-
-struct ValueWriter {
-  Json operator()(const std::string& text) const { return text; }
-
-  Json operator()(std::int64_t number) const { return number; }
-
-  Json operator()(Figure figure) const {
-    return {{"figure", figure.value}, {"decimals", figure.decimals}};
-  }
-
-  Json operator()(Day day) const { return {{"day", isoText(day)}}; }
-
-  Json operator()(const Words& words) const {
-    return {{"en", words.en}, {"es", words.es}};
-  }
-};
-
-Value readValue(const Json& json) {
-  if (json.is_string()) return json.get<std::string>();
-  if (json.is_number_integer()) return json.get<std::int64_t>();
-  if (json.contains("figure"))
-    return Figure{json.at("figure").get<double>(), json.at("decimals").get<int>()};
-  if (json.contains("en"))
-    return Words{json.at("en").get<std::string>(), json.at("es").get<std::string>()};
-  Day day{};
-  read(json.at("day"), day);
-  return day;
-}
-
-Json toJson(const Sentence& sentence) {
-  Json values = Json::array();
-  for (const Value& value : sentence.values)
-    values.push_back(std::visit(ValueWriter{}, value));
-  return {{"context", sentence.context}, {"text", sentence.text}, {"values", values}};
-}
-
-void read(const Json& json, Sentence& sentence) {
-  read(json.at("context"), sentence.context);
-  read(json.at("text"), sentence.text);
-  for (const Json& value : json.at("values")) sentence.values.push_back(readValue(value));
 }
 
 Change readChange(const Json& json) {
