@@ -33,9 +33,12 @@ DatedWeather readRow(const Statement& row) {
 
 WeatherRows::WeatherRows(Connection& connection)
     : select_(connection, std::string{selectDays} + " WHERE day BETWEEN ?1 AND ?2")
-    , replace_(connection,
-               "INSERT OR REPLACE INTO weather (day, minimum, maximum, rain, source) "
-               "VALUES (?1, ?2, ?3, ?4, ?5)")
+    , insert_(connection,
+              "INSERT INTO weather (day, minimum, maximum, rain, source) "
+              "VALUES (?1, ?2, ?3, ?4, ?5)")
+    , update_(connection,
+              "UPDATE weather SET minimum = ?2, maximum = ?3, rain = ?4, source = ?5 "
+              "WHERE day = ?1")
     , remove_(connection, "DELETE FROM weather WHERE day = ?1") {}
 
 void WeatherRows::write(const Edit<WeatherMonth>& edit) {
@@ -45,8 +48,13 @@ void WeatherRows::write(const Edit<WeatherMonth>& edit) {
   const WeatherMonth& before = edit.before ? *edit.before : nothing;
   const WeatherMonth& after = edit.after ? *edit.after : nothing;
   const DaySpan span = spanOf(named.month);
-  for (Day day = span.first; day <= span.last; day = plusDays(day, 1))
-    if (before.on(day) != after.on(day)) writeDay(day, after.on(day));
+  for (Day day = span.first; day <= span.last; day = plusDays(day, 1)) {
+    if (before.on(day) == after.on(day)) continue;
+    if (after.on(day))
+      writeDay(before.on(day) ? update_ : insert_, day, *after.on(day));
+    else
+      removeDay(day);
+  }
 }
 
 std::optional<WeatherMonth> WeatherRows::read(MonthOfYear month) {
@@ -63,18 +71,18 @@ std::optional<WeatherMonth> WeatherRows::read(MonthOfYear month) {
   return found;
 }
 
-void WeatherRows::writeDay(Day day, const std::optional<WeatherDay>& after) {
-  if (!after) {
-    bindValue(remove_, 1, day);
-    remove_.run();
-    return;
-  }
-  bindValue(replace_, 1, day);
-  bindValue(replace_, 2, after->minimum);
-  bindValue(replace_, 3, after->maximum);
-  bindValue(replace_, 4, after->rain);
-  bindValue(replace_, 5, after->source);
-  replace_.run();
+void WeatherRows::writeDay(Statement& statement, Day day, const WeatherDay& weather) {
+  bindValue(statement, 1, day);
+  bindValue(statement, 2, weather.minimum);
+  bindValue(statement, 3, weather.maximum);
+  bindValue(statement, 4, weather.rain);
+  bindValue(statement, 5, weather.source);
+  statement.run();
+}
+
+void WeatherRows::removeDay(Day day) {
+  bindValue(remove_, 1, day);
+  remove_.run();
 }
 
 std::map<MonthOfYear, WeatherMonth> readWeather(Connection& connection) {

@@ -20,10 +20,12 @@ public:
 
 private:
   std::optional<WeatherMonth> read(MonthOfYear month);
-  void writeDay(Day day, const std::optional<WeatherDay>& after);
+  static void writeDay(Statement& statement, Day day, const WeatherDay& weather);
+  void removeDay(Day day);
 
   Statement select_;
-  Statement replace_;
+  Statement insert_;
+  Statement update_;
   Statement remove_;
 };
 
