@@ -1,3 +1,6 @@
+#include "core/edit/weather_deeds.h"
+#include "core/edit/workbench.h"
+#include "storage/orchard_file.h"
 #include "tests/app/cli_support.h"
 
 #include <QJsonArray>
@@ -43,6 +46,7 @@ const std::vector<std::string> verbs{"new",
                                      "set-aside",
                                      "stages",
                                      "observe",
+                                     "cautions",
                                      "sheet"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
@@ -279,6 +283,38 @@ TEST_F(CliTest, observingSaysWhatMovedAndWhy) {
   EXPECT_THAT(said.out, HasSubstr(" earlier than expected: "));
   EXPECT_THAT(onTheDay({"tick", file_, pruning_, "--rows", "1", "--by", "Wren"}).out,
               Not(HasSubstr("expected")));
+}
+
+/// Puts days of weather into the file, as an import does.
+void know(const std::string& path, const std::vector<DatedWeather>& days) {
+  SqliteOrchardFiles files;
+  auto opened = files.open(path, Access::write);
+  ASSERT_TRUE(opened);
+  Workbench bench{std::move(opened->orchard),
+                  *opened->journal,
+                  [] { return std::int64_t{0}; },
+                  IdSource::countingFrom(1)};
+  const auto change = importWeather(bench.orchard(), days, "station.csv");
+  ASSERT_TRUE(change);
+  ASSERT_TRUE(bench.perform(*change));
+}
+
+TEST_F(CliTest, cautionsTellTheComingDaysAndHowMuchShouldWait) {
+  know(file_,
+       {{dayOf(2027, 4, 5), {2, 12, 1, WeatherSource::measured}},
+        {dayOf(2027, 4, 7), {4, 12, 4.2, WeatherSource::forecast}}});
+  const Said said = onTheDay({"cautions", file_, "--csv"});
+  EXPECT_EQ(said.code, 0) << said.err;
+  const auto rows = rowsOf(said.out);
+  const auto rain =
+      std::ranges::find_if(rows, [](const Row& row) { return row.at("kind") == "wet"; });
+  ASSERT_NE(rain, rows.end()) << said.out;
+  EXPECT_EQ(rain->at("day"), "2027-04-07");
+  EXPECT_EQ(rain->at("severity"), "low");
+  EXPECT_EQ(rain->at("source"), "forecast");
+  EXPECT_THAT(rain->at("caution"), StartsWith("Rain, "));
+  EXPECT_GT(std::stoi(rain->at("waiting")), 0);
+  EXPECT_THAT(said.err, StartsWith("Cautions, not orders"));
 }
 
 TEST_F(CliTest, cautionsAreNoneWhereNothingIsKnown) {
