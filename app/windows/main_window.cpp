@@ -21,10 +21,11 @@ namespace topwire {
 
 namespace {
 
-QString joined(const std::vector<Sentence>& sentences) {
+QString joined(const std::vector<Sentence>& sentences,
+               const QString& between = QStringLiteral(" ")) {
   QStringList texts;
   for (const Sentence& sentence : sentences) texts << say(sentence);
-  return texts.join(QLatin1Char(' '));
+  return texts.join(between);
 }
 
 QWidget* lookOnlyBar() {
@@ -166,7 +167,7 @@ void MainWindow::tellChange(const Sentence& name) {
 /// A shift is told before the change that made it; without one, by itself.
 void MainWindow::tellShift(const std::vector<PlanDifference>& differences,
                            const std::vector<Sentence>& why) {
-  shiftText_ = joined(summaryOf(differences));
+  shiftText_ = joined(summaryOf(differences), QStringLiteral(", "));
   if (!why.empty()) shiftText_ += QStringLiteral(". ") + joined(why);
   if (!shiftText_.isEmpty()) notice_->tell(shiftText_);
 }
