@@ -230,6 +230,12 @@ QString Voice::month(Day day) const {
              : name + u' ' + year;
 }
 
+QString Voice::monthName(Day day, QLocale::FormatType length) const {
+  QString name = dayLocale_.standaloneMonthName(dateOf(day).month(), length);
+  if (name.endsWith(u'.')) name.chop(1);
+  return name;
+}
+
 QString Voice::span(DaySpan days) const {
   const QDate first = dateOf(days.first);
   const QDate last = dateOf(days.last);

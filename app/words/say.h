@@ -35,6 +35,8 @@ public:
   QString shortDay(Day day) const;
   /// "Thursday 8 April", "Thursday, April 8" or "jueves 8 de abril".
   QString weekday(Day day) const;
+  /// "April" or "abril", as it stands alone; "Apr" or "abr" where short.
+  QString monthName(Day day, QLocale::FormatType length = QLocale::LongFormat) const;
   /// "April 2027"; a heading, so it begins with a capital in Spanish too.
   QString month(Day day) const;
   /// "5–11 April", "29 March – 4 April", without the year.
