@@ -39,6 +39,16 @@ QPainterPath blocks() {
   return path;
 }
 
+/// A sum that climbs past a day.
+QPainterPath weather() {
+  QPainterPath path;
+  line(path, {{3, 17}, {17, 17}});
+  path.moveTo(3, 15);
+  path.cubicTo(9, 14.5, 12, 11, 15, 3.5);
+  line(path, {{11.5, 11}, {11.5, 17}});
+  return path;
+}
+
 QPainterPath settings() {
   QPainterPath path;
   line(path, {{3, 6}, {17, 6}});
@@ -114,6 +124,8 @@ QPainterPath pathOf(Icon icon) {
       return calendar();
     case Icon::blocks:
       return blocks();
+    case Icon::weather:
+      return weather();
     case Icon::settings:
       return settings();
     case Icon::undo:

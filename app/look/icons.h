@@ -10,6 +10,7 @@ namespace topwire {
 enum class Icon {
   calendar,
   blocks,
+  weather,
   settings,
   undo,
   redo,

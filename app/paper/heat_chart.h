@@ -91,7 +91,7 @@ struct StagePoint {
   std::optional<QLineF> leader;  ///< from its name, where that stands apart
 };
 
-struct StageRow {
+struct StageSpan {
   std::size_t stage = 0;
   bool seen = false;
   QPointF at;
@@ -122,7 +122,7 @@ struct HeatChart {
   QPolygonF forecast;
   QPolygonF likely;
   std::vector<StagePoint> points;
-  std::vector<StageRow> spans;
+  std::vector<StageSpan> spans;
   std::vector<LegendKey> legend;
   std::optional<QLineF> today;
   QRectF todayTag;

@@ -108,7 +108,7 @@ private:
   }
 
   void paintRows() {
-    for (const StageRow& row : chart_.spans) {
+    for (const StageSpan& row : chart_.spans) {
       painter_.setPen(pen(colours_.muted, 1.6));
       if (!row.seen) paintWhisker(row.whisker);
       paintDiamond(painter_, row.at, px(5), row.seen, colours_);

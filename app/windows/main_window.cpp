@@ -8,6 +8,7 @@
 #include "app/windows/print_window.h"
 #include "app/windows/rail.h"
 #include "app/windows/settings_page.h"
+#include "app/windows/weather_page.h"
 #include "app/words/say.h"
 
 #include <QAction>
@@ -90,19 +91,29 @@ void MainWindow::build() {
 void MainWindow::buildPages(QStackedWidget& pages) {
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
+  auto* weather = new WeatherPage{*session_, *questions_};
   auto* settings = new SettingsPage{*session_, *preferences_};
   for (QWidget* page : {static_cast<QWidget*>(calendar_),
                         static_cast<QWidget*>(blocks_),
+                        static_cast<QWidget*>(weather),
                         static_cast<QWidget*>(settings)})
     pages.addWidget(page);
   rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
   rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
+  rail_->addPage(static_cast<int>(RailPage::weather), Icon::weather, tr("Weather"));
   rail_->addPageBelow(
       static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
   connect(calendar_, &CalendarPage::blocksWanted, this, [this] {
     showPage(RailPage::blocks);
     blocks_->addBlock();
+  });
+  connect(weather, &WeatherPage::blocksWanted, this, [this] {
+    showPage(RailPage::blocks);
+    blocks_->addBlock();
+  });
+  connect(weather, &WeatherPage::calendarWanted, this, [this] {
+    showDay(session_->today());
   });
   connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
   connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);

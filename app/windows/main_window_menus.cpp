@@ -96,7 +96,8 @@ void MainWindow::buildViewMenu() {
   };
   addPage(tr("&Calendar"), RailPage::calendar, Qt::Key_1);
   addPage(tr("&Blocks"), RailPage::blocks, Qt::Key_2);
-  addPage(tr("&Settings"), RailPage::settings, Qt::Key_3);
+  addPage(tr("&Weather"), RailPage::weather, Qt::Key_3);
+  addPage(tr("&Settings"), RailPage::settings, Qt::Key_4);
   view->addSeparator();
   QMenu* themes = view->addMenu(tr("C&olours"));
   auto* group = new QActionGroup{themes};

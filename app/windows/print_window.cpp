@@ -28,6 +28,14 @@ constexpr int choicesWidth = 264;
 constexpr double pageGap = 16;
 constexpr int widestPage = 900;
 
+QLabel* labelFor(const QString& words, QWidget* field) {
+  QLabel* label = mutedLabel(words, TypeSize::body);
+  label->setBuddy(field);
+  return label;
+}
+
+}  // namespace
+
 Paper usualPaper() {
   switch (QLocale{}.territory()) {
     case QLocale::UnitedStates:
@@ -40,14 +48,6 @@ Paper usualPaper() {
       return Paper::a4;
   }
 }
-
-QLabel* labelFor(const QString& words, QWidget* field) {
-  QLabel* label = mutedLabel(words, TypeSize::body);
-  label->setBuddy(field);
-  return label;
-}
-
-}  // namespace
 
 PagePreview::PagePreview(QWidget* parent) : QWidget(parent) {
   QSizePolicy policy{QSizePolicy::Preferred, QSizePolicy::Preferred};

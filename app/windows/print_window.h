@@ -13,6 +13,9 @@
 
 namespace topwire {
 
+/// What printers hold where the reader lives.
+Paper usualPaper();
+
 /// Pages below each other, as wide as there is room.
 class PagePreview : public QWidget {
   Q_OBJECT

@@ -140,7 +140,7 @@ TEST(HeatChart, PutsEachStageOnTheLineAndBelowIt) {
     EXPECT_EQ(point.at.x(), chart.spans[point.stage].at.x());
     EXPECT_EQ(point.seen, stage.seen);
   }
-  const StageRow& pink = chart.spans[5];
+  const StageSpan& pink = chart.spans[5];
   EXPECT_NEAR(pink.whisker.x1(), chart.x(scene.stages[5].span.first), 0.01);
   EXPECT_NEAR(pink.whisker.x2(), chart.x(scene.stages[5].span.last), 0.01);
 }

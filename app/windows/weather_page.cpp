@@ -1,0 +1,257 @@
+#include "app/windows/weather_page.h"
+
+#include "app/look/card.h"
+#include "app/look/icons.h"
+#include "app/paper/heat_page.h"
+#include "app/windows/block_words.h"
+#include "app/windows/heat_card.h"
+#include "app/windows/page_head.h"
+#include "app/windows/print_window.h"
+#include "app/windows/stages_panel.h"
+#include "core/calendar/iso_week.h"
+
+#include <QFileDialog>
+#include <QKeyEvent>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QStandardPaths>
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+constexpr int besideWidth = 344;
+constexpr int narrowBelow = 1000;  // then what is beside the chart goes under it
+
+QString fileName(const HeatScene& scene) {
+  return QStringLiteral("heat-%1.pdf").arg(QString::fromStdString(isoText(scene.today)));
+}
+
+}  // namespace
+
+WeatherPage::WeatherPage(Session& session, Questions& questions, QWidget* parent)
+    : QWidget(parent), session_(&session), questions_(&questions) {
+  setObjectName(QStringLiteral("weatherPage"));
+  auto* area = new QScrollArea;
+  area->setWidget(content());
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  auto* all = new QVBoxLayout{this};
+  all->setContentsMargins(0, 0, 0, 0);
+  all->addWidget(area);
+  connect(session_, &Session::changed, this, &WeatherPage::refresh);
+  connect(session_, &Session::reset, this, &WeatherPage::startAnew);
+  connect(session_, &Session::shifted, this, &WeatherPage::tellShift);
+  startAnew();
+}
+
+QWidget* WeatherPage::content() {
+  auto* content = new QWidget;
+  auto* lines = new QVBoxLayout{content};
+  lines->setContentsMargins(measure::pageMargin, 12, measure::pageMargin, 20);
+  lines->setSpacing(14);
+  head_ = new PageHead;
+  addWays();
+  lines->addWidget(head_);
+  lines->addWidget(work_ = work(), 1);
+  lines->addWidget(empty_ = emptyPage(), 1);
+  return content;
+}
+
+void WeatherPage::addWays() {
+  plantings_ = new QComboBox;
+  plantings_->setObjectName(QStringLiteral("heatOf"));
+  plantings_->setAccessibleName(tr("Planting whose season is shown"));
+  plantings_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  head_->addChoice(plantings_);
+  connect(plantings_, &QComboBox::currentIndexChanged, this, &WeatherPage::showSeason);
+}
+
+QWidget* WeatherPage::work() {
+  auto* box = new QWidget;
+  body_ = new QBoxLayout{QBoxLayout::LeftToRight, box};
+  body_->setContentsMargins(0, 0, 0, 0);
+  body_->setSpacing(16);
+  heat_ = new HeatCard;
+  beside_ = new QStackedWidget;
+  stages_ = new StagesPanel{*session_};
+  beside_->addWidget(stages_);
+  body_->addWidget(heat_, 1);
+  body_->addWidget(beside_);
+  connect(heat_, &HeatCard::measureChosen, this, &WeatherPage::showSeason);
+  connect(heat_, &HeatCard::printWanted, this, &WeatherPage::print);
+  connect(heat_, &HeatCard::pdfWanted, this, &WeatherPage::askForPdf);
+  connect(stages_, &StagesPanel::calendarWanted, this, &WeatherPage::calendarWanted);
+  return box;
+}
+
+QWidget* WeatherPage::emptyPage() {
+  auto* page = new QWidget;
+  auto* lines = new QVBoxLayout{page};
+  lines->setContentsMargins(0, 60, 0, 0);
+  lines->setSpacing(12);
+  auto* add = new QPushButton{tr("&Add a block")};
+  add->setObjectName(QStringLiteral("weatherAddBlock"));
+  add->setProperty("main", true);
+  lines->addWidget(textLabel(tr("The season's heat stands here once a block is planted."),
+                             TypeSize::title,
+                             true));
+  lines->addWidget(textLabel(
+      tr("Each planting's stages are dated from the weather; add a block first.")));
+  lines->addWidget(add, 0, Qt::AlignLeft);
+  lines->addStretch();
+  connect(add, &QPushButton::clicked, this, &WeatherPage::blocksWanted);
+  return page;
+}
+
+void WeatherPage::startAnew() {
+  stages_->tellShift({});
+  showBeside(Beside::stages);
+  refresh();
+}
+
+void WeatherPage::showBeside(Beside beside) {
+  beside_->setCurrentIndex(static_cast<int>(beside));
+  for (const auto& [way, button] : ways_) button->setChecked(way == beside);
+}
+
+WeatherPage::Beside WeatherPage::beside() const {
+  return static_cast<Beside>(beside_->currentIndex());
+}
+
+const Planting* WeatherPage::chosen() const {
+  const int index = plantings_->currentIndex();
+  if (!session_->isOpen() || index < 0 || index >= static_cast<int>(ids_.size()))
+    return nullptr;
+  const auto& all = session_->orchard().plantings;
+  const auto found = all.find(ids_[static_cast<std::size_t>(index)]);
+  return found == all.end() ? nullptr : &found->second;
+}
+
+void WeatherPage::choosePlanting(PlantingId planting) {
+  const auto found = std::ranges::find(ids_, planting);
+  if (found != ids_.end())
+    plantings_->setCurrentIndex(static_cast<int>(found - ids_.begin()));
+}
+
+/// Reckoning a season takes a moment, so that it waits until the page is looked at.
+void WeatherPage::refresh() {
+  stale_ = !isVisible();
+  if (stale_ || !session_->isOpen()) return;
+  refreshPlantings();
+  showSeason();
+}
+
+void WeatherPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (stale_) refresh();
+}
+
+void WeatherPage::refreshPlantings() {
+  const QSignalBlocker quiet{plantings_};
+  const Planting* before = chosen();
+  const std::optional<PlantingId> keep =
+      before != nullptr ? std::optional{before->id} : std::nullopt;
+  const Orchard& orchard = session_->orchard();
+  ids_.clear();
+  plantings_->clear();
+  for (const Block* block : blocksInOrder(orchard))
+    for (const Planting* planting : plantingsOf(orchard, block->id)) {
+      ids_.push_back(planting->id);
+      plantings_->addItem(plantingName(orchard, *planting));
+    }
+  if (keep) choosePlanting(*keep);
+}
+
+void WeatherPage::showSeason() {
+  const Planting* planting = chosen();
+  work_->setVisible(planting != nullptr);
+  empty_->setVisible(planting == nullptr);
+  plantings_->setVisible(ids_.size() > 1);
+  for (const auto& [way, button] : ways_) button->setVisible(planting != nullptr);
+  const Day today = session_->today();
+  head_->say(tr("Weather"),
+             QStringList{weekdayText(today),
+                         say(Sentence{phrase("Calendar", "week %1"),
+                                      {std::int64_t{isoWeekOf(today).number}}})}
+                 .join(QStringLiteral(" · ")));
+  if (planting == nullptr) return;
+  const HeatScene scene = heatScene(*session_, *planting, heat_->measure());
+  heat_->setScene(scene, measureText(session_->orchard(), heat_->measure()));
+  stages_->setPlanting(*planting, scene);
+}
+
+void WeatherPage::tellShift(const std::vector<PlanDifference>& differences) {
+  QStringList texts;
+  for (const Sentence& sentence : summaryOf(differences)) texts << say(sentence);
+  stages_->tellShift(texts.join(QLatin1Char(' ')));
+}
+
+void WeatherPage::arrange() {
+  const bool narrow = width() < narrowBelow;
+  body_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  beside_->setMinimumWidth(narrow ? 0 : besideWidth);
+  beside_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : besideWidth);
+  stages_->setScrolling(!narrow);
+}
+
+void WeatherPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  arrange();
+}
+
+void WeatherPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && beside() != Beside::stages)
+    return showBeside(Beside::stages);
+  QWidget::keyPressEvent(event);
+}
+
+HeatPage WeatherPage::pageOf() const {
+  const HeatScene& scene = heat_->view().sceneShown();
+  HeatPage page;
+  page.scene = scene;
+  page.title = say(Sentence{
+      phrase("Weather", "Heat since %1, %2"),
+      {scene.days.first, plantingName(session_->orchard(), *chosen()).toStdString()}});
+  page.subtitle = measureText(session_->orchard(), heat_->measure());
+  page.foot = say(Sentence{phrase("Weather", "%1 As of %2. %3"),
+                           {coverageText(scene.heat).toStdString(),
+                            scene.today,
+                            session_->orchard().settings.name}});
+  page.paper = usualPaper();
+  return page;
+}
+
+void WeatherPage::print() {
+  if (chosen() == nullptr) return;
+  QPrinter printer{QPrinter::HighResolution};
+  printer.setDocName(fileName(heat_->view().sceneShown()));
+  QPrintDialog dialog{&printer, this};
+  if (dialog.exec() != QDialog::Accepted) return;
+  tell(topwire::print(printer, pageOf(), voiceIn(language())));
+}
+
+void WeatherPage::askForPdf() {
+  if (chosen() == nullptr) return;
+  const QString folder =
+      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  const QString path = QFileDialog::getSaveFileName(
+      this,
+      tr("Save the chart as PDF"),
+      folder + QLatin1Char('/') + fileName(heat_->view().sceneShown()),
+      tr("PDF (*.pdf)"));
+  if (!path.isEmpty()) tell(savePdf(path));
+}
+
+Done WeatherPage::savePdf(const QString& path) const {
+  return writePdf(path, pageOf(), voiceIn(language()));
+}
+
+void WeatherPage::tell(const Done& done) {
+  if (!done) Q_EMIT session_->troubled(done.error());
+}
+
+}  // namespace topwire
