@@ -1,5 +1,7 @@
 #include "app/windows/field_reader.h"
 
+#include "app/models/weather_days.h"
+
 #include <QLocale>
 
 #include <algorithm>
@@ -104,6 +106,25 @@ double FieldReader::correction(const char* place, const QString& text, double be
                           "-3 °F."),
                    {this->text(text)}});
   return value.value_or(0) / (unit == UnitSystem::metric ? 1 : fahrenheitInCelsius);
+}
+
+std::optional<double> FieldReader::temperatureIfAny(const char* place,
+                                                    const QString& text,
+                                                    std::optional<double> before) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  if (before && text == temperatureText(*before, units_)) return before;
+  const double typed = number(place, text);
+  return units_ == UnitSystem::metric ? typed : (typed - 32) * 5 / 9;
+}
+
+std::optional<double> FieldReader::rainIfAny(const char* place,
+                                             const QString& text,
+                                             std::optional<double> before) {
+  constexpr double millimetresInInch = 25.4;
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  if (before && text == rainAmountText(*before, units_)) return before;
+  const double typed = number(place, text);
+  return units_ == UnitSystem::metric ? typed : typed * millimetresInInch;
 }
 
 RowSet FieldReader::rows(const char* place, const QString& text) {

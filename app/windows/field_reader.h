@@ -30,6 +30,14 @@ public:
   /// A difference of temperatures in degrees C, typed in the form's units or with the
   /// unit's letter; an empty field is none. `before` as for a length.
   double correction(const char* place, const QString& text, double before);
+  /// Degrees C, typed in the form's units. `before` as for a length.
+  std::optional<double> temperatureIfAny(const char* place,
+                                         const QString& text,
+                                         std::optional<double> before);
+  /// Millimetres, typed in the form's millimetres or inches.
+  std::optional<double> rainIfAny(const char* place,
+                                  const QString& text,
+                                  std::optional<double> before);
   RowSet rows(const char* place, const QString& text);
 
   const Problems& problems() const { return problems_; }

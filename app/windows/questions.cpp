@@ -40,6 +40,15 @@ QString DialogQuestions::fileToOpen(QWidget* parent) {
       orchardFilter());
 }
 
+QString DialogQuestions::weatherToOpen(QWidget* parent) {
+  return QFileDialog::getOpenFileName(
+      parent,
+      QCoreApplication::translate("Questions", "Bring in daily weather"),
+      {},
+      QCoreApplication::translate("Questions",
+                                  "Daily weather (*.csv *.dly *.txt);;All files (*)"));
+}
+
 QString DialogQuestions::fileToMake(QWidget* parent,
                                     const QString& title,
                                     const QString& suggestion) {

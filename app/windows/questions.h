@@ -16,6 +16,7 @@ public:
   virtual bool confirm(QWidget* parent, const QString& question, const QString& deed) = 0;
   /// A path; empty where the person thought better of it.
   virtual QString fileToOpen(QWidget* parent) = 0;
+  virtual QString weatherToOpen(QWidget* parent) = 0;
   virtual QString fileToMake(QWidget* parent,
                              const QString& title,
                              const QString& suggestion) = 0;
@@ -28,6 +29,7 @@ class DialogQuestions final : public Questions {
 public:
   bool confirm(QWidget* parent, const QString& question, const QString& deed) override;
   QString fileToOpen(QWidget* parent) override;
+  QString weatherToOpen(QWidget* parent) override;
   QString fileToMake(QWidget* parent,
                      const QString& title,
                      const QString& suggestion) override;

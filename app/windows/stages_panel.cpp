@@ -93,8 +93,8 @@ void StagesPanel::setPlanting(const Planting& planting, const HeatScene& scene) 
   const int scrolledTo = area_->verticalScrollBar()->value();
   const auto focused =
       std::ranges::find_if(rows_, [](const StageRow* row) { return row->hasFocus(); });
-  const std::optional<int> focus =
-      focused != rows_.end() ? std::optional{(*focused)->bbch()} : std::nullopt;
+  const bool hadFocus = focused != rows_.end();
+  const int focus = hadFocus ? (*focused)->bbch() : 0;
   planting_ = planting.id;
   const Outlook outlook = session_->outlook(planting, currentSeason(*session_));
   place_->setText(
@@ -107,8 +107,8 @@ void StagesPanel::setPlanting(const Planting& planting, const HeatScene& scene) 
   if (!same) chosen_.reset();
   fill(outlook, scene);
   fitHeight();
-  if (focus)
-    if (StageRow* row = rowOf(*focus)) row->setFocus(Qt::OtherFocusReason);
+  if (StageRow* row = rowOf(focus); hadFocus && row != nullptr)
+    row->setFocus(Qt::OtherFocusReason);
   if (same) area_->verticalScrollBar()->setValue(scrolledTo);
 }
 
@@ -159,6 +159,11 @@ void StagesPanel::choose(int bbch) {
     area_->widget()->layout()->activate();
     area_->ensureWidgetVisible(row, 0, 0);
   }
+}
+
+void StagesPanel::takeFocus() {
+  if (StageRow* row = chosen_ ? rowOf(*chosen_) : nullptr)
+    row->setFocus(Qt::OtherFocusReason);
 }
 
 void StagesPanel::step(const StageRow& from, int steps) {

@@ -26,6 +26,7 @@ public:
   /// Grows with its rows instead of scrolling, for a page that scrolls as a whole.
   void setScrolling(bool scrolls);
   void choose(int bbch);
+  void takeFocus();
 
 Q_SIGNALS:
   void calendarWanted();

@@ -4,10 +4,14 @@
 #include "app/look/icons.h"
 #include "app/paper/heat_page.h"
 #include "app/windows/block_words.h"
+#include "app/windows/daily_figures_panel.h"
+#include "app/windows/days_ahead_card.h"
 #include "app/windows/heat_card.h"
 #include "app/windows/page_head.h"
+#include "app/windows/past_seasons_panel.h"
 #include "app/windows/print_window.h"
 #include "app/windows/stages_panel.h"
+#include "app/windows/weather_file_panel.h"
 #include "core/calendar/iso_week.h"
 
 #include <QFileDialog>
@@ -57,6 +61,8 @@ QWidget* WeatherPage::content() {
   addWays();
   lines->addWidget(head_);
   lines->addWidget(work_ = work(), 1);
+  lines->addWidget(past_ = new PastSeasonsPanel{*session_}, 1);
+  addPanel(Part::pastSeasons, past_);
   lines->addWidget(empty_ = emptyPage(), 1);
   return content;
 }
@@ -68,6 +74,24 @@ void WeatherPage::addWays() {
   plantings_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   head_->addChoice(plantings_);
   connect(plantings_, &QComboBox::currentIndexChanged, this, &WeatherPage::showSeason);
+  addWay(Part::dailyFigures, tr("&Daily figures"), "dailyFiguresWay");
+  addWay(Part::file, tr("&Bring in a file"), "fileWay");
+  addWay(Part::pastSeasons, tr("Past &seasons"), "pastSeasonsWay");
+}
+
+/// Pressed once more, it leads back to the stages.
+void WeatherPage::addWay(Part part, const QString& words, const char* name) {
+  QPushButton* button = head_->addButton(words, name);
+  button->setCheckable(true);
+  ways_[part] = button;
+  connect(button, &QPushButton::clicked, this, [this, part](bool open) {
+    showPart(open ? part : Part::stages);
+  });
+}
+
+void WeatherPage::addPanel(Part part, BesidePanel* panel) {
+  panels_[part] = panel;
+  connect(panel, &BesidePanel::closed, this, [this] { showPart(Part::stages); });
 }
 
 QWidget* WeatherPage::work() {
@@ -76,14 +100,27 @@ QWidget* WeatherPage::work() {
   body_->setContentsMargins(0, 0, 0, 0);
   body_->setSpacing(16);
   heat_ = new HeatCard;
+  ahead_ = new DaysAheadCard;
+  auto* season = new QVBoxLayout;
+  season->setSpacing(16);
+  season->addWidget(heat_, 1);
+  season->addWidget(ahead_);
   beside_ = new QStackedWidget;
   stages_ = new StagesPanel{*session_};
-  beside_->addWidget(stages_);
-  body_->addWidget(heat_, 1);
+  figures_ = new DailyFiguresPanel{*session_};
+  file_ = new WeatherFilePanel{*session_, *questions_};
+  for (QWidget* panel : {static_cast<QWidget*>(stages_),
+                         static_cast<QWidget*>(figures_),
+                         static_cast<QWidget*>(file_)})
+    beside_->addWidget(panel);
+  addPanel(Part::dailyFigures, figures_);
+  addPanel(Part::file, file_);
+  body_->addLayout(season, 1);
   body_->addWidget(beside_);
   connect(heat_, &HeatCard::measureChosen, this, &WeatherPage::showSeason);
   connect(heat_, &HeatCard::printWanted, this, &WeatherPage::print);
   connect(heat_, &HeatCard::pdfWanted, this, &WeatherPage::askForPdf);
+  connect(file_, &WeatherFilePanel::kept, this, [this] { showPart(Part::stages); });
   connect(stages_, &StagesPanel::calendarWanted, this, &WeatherPage::calendarWanted);
   return box;
 }
@@ -109,17 +146,32 @@ QWidget* WeatherPage::emptyPage() {
 
 void WeatherPage::startAnew() {
   stages_->tellShift({});
-  showBeside(Beside::stages);
+  file_->giveUp();
+  showPart(Part::stages);
   refresh();
 }
 
-void WeatherPage::showBeside(Beside beside) {
-  beside_->setCurrentIndex(static_cast<int>(beside));
-  for (const auto& [way, button] : ways_) button->setChecked(way == beside);
+void WeatherPage::showPart(Part part) {
+  if (part_ == Part::file && part != Part::file) file_->giveUp();
+  part_ = part;
+  for (const auto& [way, button] : ways_) button->setChecked(way == part);
+  showParts();
+  if (!isVisible()) return;
+  if (const auto panel = panels_.find(part); panel != panels_.end())
+    panel->second->takeFocus();
+  else
+    stages_->takeFocus();
 }
 
-WeatherPage::Beside WeatherPage::beside() const {
-  return static_cast<Beside>(beside_->currentIndex());
+void WeatherPage::showParts() {
+  const bool planted = chosen() != nullptr;
+  const bool past = part_ == Part::pastSeasons;
+  empty_->setVisible(!planted && !past);
+  work_->setVisible(planted && !past);
+  past_->setVisible(past);
+  if (part_ == Part::stages) beside_->setCurrentWidget(stages_);
+  if (part_ == Part::dailyFigures) beside_->setCurrentWidget(figures_);
+  if (part_ == Part::file) beside_->setCurrentWidget(file_);
 }
 
 const Planting* WeatherPage::chosen() const {
@@ -168,25 +220,32 @@ void WeatherPage::refreshPlantings() {
 
 void WeatherPage::showSeason() {
   const Planting* planting = chosen();
-  work_->setVisible(planting != nullptr);
-  empty_->setVisible(planting == nullptr);
+  showParts();
   plantings_->setVisible(ids_.size() > 1);
-  for (const auto& [way, button] : ways_) button->setVisible(planting != nullptr);
+  for (const auto& [way, button] : ways_)
+    button->setVisible(planting != nullptr || way == Part::pastSeasons);
   const Day today = session_->today();
   head_->say(tr("Weather"),
              QStringList{weekdayText(today),
                          say(Sentence{phrase("Calendar", "week %1"),
                                       {std::int64_t{isoWeekOf(today).number}}})}
                  .join(QStringLiteral(" · ")));
+  past_->refresh();
   if (planting == nullptr) return;
+  figures_->refresh();
+  file_->refresh();
   const HeatScene scene = heatScene(*session_, *planting, heat_->measure());
   heat_->setScene(scene, measureText(session_->orchard(), heat_->measure()));
   stages_->setPlanting(*planting, scene);
+  ahead_->setDays(daysAhead(*session_, *planting), session_->orchard().settings.units);
 }
 
-void WeatherPage::tellShift(const std::vector<PlanDifference>& differences) {
+/// The stages that moved say it best; where none did, how much moved.
+void WeatherPage::tellShift(const std::vector<PlanDifference>& differences,
+                            const std::vector<Sentence>& why) {
   QStringList texts;
-  for (const Sentence& sentence : summaryOf(differences)) texts << say(sentence);
+  for (const Sentence& sentence : why.empty() ? summaryOf(differences) : why)
+    texts << say(sentence);
   stages_->tellShift(texts.join(QLatin1Char(' ')));
 }
 
@@ -201,12 +260,6 @@ void WeatherPage::arrange() {
 void WeatherPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   arrange();
-}
-
-void WeatherPage::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape && beside() != Beside::stages)
-    return showBeside(Beside::stages);
-  QWidget::keyPressEvent(event);
 }
 
 HeatPage WeatherPage::pageOf() const {

@@ -16,24 +16,30 @@
 
 namespace topwire {
 
+class DailyFiguresPanel;
+class DaysAheadCard;
 class HeatCard;
 struct HeatPage;
+class BesidePanel;
 class PageHead;
+class PastSeasonsPanel;
 class Questions;
 class StagesPanel;
+class WeatherFilePanel;
 
-/// The season's heat and the stages it brings; beside the chart the stages to be noted,
-/// or one of the ways in which weather and dates come in.
+/// The season's heat and the stages it brings. Beside the chart stand the stages to be
+/// noted, or a way for weather to come in; past seasons' dates take its place.
 class WeatherPage : public QWidget {
   Q_OBJECT
 
 public:
   WeatherPage(Session& session, Questions& questions, QWidget* parent = nullptr);
 
-  /// What stands beside the chart.
-  enum class Beside { stages, dailyFigures, file, pastSeasons };
-  void showBeside(Beside beside);
-  Beside beside() const;
+  enum class Part { stages, dailyFigures, file, pastSeasons };
+  void showPart(Part part);
+
+  Part part() const { return part_; }
+
   void choosePlanting(PlantingId planting);
   /// The chart as a page of its own.
   Done savePdf(const QString& path) const;
@@ -46,18 +52,21 @@ Q_SIGNALS:
 protected:
   void resizeEvent(QResizeEvent* event) override;
   void showEvent(QShowEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
 
 private:
   QWidget* content();
   QWidget* work();
   QWidget* emptyPage();
   void addWays();
+  void addWay(Part part, const QString& words, const char* name);
+  void addPanel(Part part, BesidePanel* panel);
   void startAnew();
   void refresh();
   void refreshPlantings();
   void showSeason();
-  void tellShift(const std::vector<PlanDifference>& differences);
+  void showParts();
+  void tellShift(const std::vector<PlanDifference>& differences,
+                 const std::vector<Sentence>& why);
   void arrange();
   void print();
   void askForPdf();
@@ -72,13 +81,19 @@ private:
   std::vector<PlantingId> ids_;
   PageHead* head_ = nullptr;
   QComboBox* plantings_ = nullptr;
-  std::map<Beside, QPushButton*> ways_;
+  Part part_ = Part::stages;
+  std::map<Part, QPushButton*> ways_;
+  std::map<Part, BesidePanel*> panels_;
   QWidget* work_ = nullptr;
   QWidget* empty_ = nullptr;
   QBoxLayout* body_ = nullptr;
   HeatCard* heat_ = nullptr;
+  DaysAheadCard* ahead_ = nullptr;
   QStackedWidget* beside_ = nullptr;
   StagesPanel* stages_ = nullptr;
+  DailyFiguresPanel* figures_ = nullptr;
+  WeatherFilePanel* file_ = nullptr;
+  PastSeasonsPanel* past_ = nullptr;
 };
 
 }  // namespace topwire

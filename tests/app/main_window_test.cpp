@@ -60,6 +60,8 @@ TEST_F(MainWindowTest, pagesAreReachedByKeys) {
   press(Qt::Key_2, Qt::ControlModifier);
   EXPECT_EQ(window.page(), RailPage::blocks);
   press(Qt::Key_3, Qt::ControlModifier);
+  EXPECT_EQ(window.page(), RailPage::weather);
+  press(Qt::Key_4, Qt::ControlModifier);
   EXPECT_EQ(window.page(), RailPage::settings);
   press(Qt::Key_1, Qt::ControlModifier);
   EXPECT_EQ(window.page(), RailPage::calendar);

@@ -17,6 +17,8 @@ public:
 
   QString fileToOpen(QWidget*) override { return file; }
 
+  QString weatherToOpen(QWidget*) override { return file; }
+
   QString fileToMake(QWidget*, const QString&, const QString&) override { return file; }
 
   void show(QWidget*, const QString&, const QString& text) override { shown << text; }
