@@ -34,16 +34,15 @@ std::vector<DayAhead> daysAhead(const Session& session,
                                 const Planting& planting,
                                 int count) {
   const Orchard& orchard = session.orchard();
-  const auto outlook = session.outlooks().find(planting.id);
+  const Outlook& outlook = session.outlooks().at(planting.id);
   std::vector<DayAhead> days;
   for (int i = 0; i < count; ++i) {
     DayAhead ahead;
     ahead.day = plusDays(session.today(), i);
     if (const WeatherDay* known = weatherOn(orchard, ahead.day))
       ahead.weather = correctedFor(orchard, planting, *known);
-    if (outlook != session.outlooks().end())
-      ahead.cautions =
-          cautionsFor(orchard, session.tables(), planting, outlook->second, ahead.day);
+    ahead.cautions =
+        cautionsFor(orchard, session.tables(), planting, outlook, ahead.day);
     days.push_back(std::move(ahead));
   }
   return days;

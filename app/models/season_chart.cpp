@@ -1,7 +1,5 @@
 #include "app/models/season_chart.h"
 
-#include "core/phenology/heat_course.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -89,7 +87,7 @@ QString againstLastSeason(const Session& session,
 
 QString expectationText(const StageEstimate& stage, const HeatScene& scene) {
   if (stage.kind == StageKind::byOffset)
-    return say(Sentence{phrase("Weather", "a set number of days from bloom")});
+    return say(Sentence{phrase("Weather", "by days from bloom")});
   const std::string span =
       voiceIn(language()).span({stage.early, stage.late}).toStdString();
   const auto reading = readHeat(scene.heat, stage.date);
@@ -98,8 +96,16 @@ QString expectationText(const StageEstimate& stage, const HeatScene& scene) {
                       {span, std::int64_t{std::llround(reading->sum)}}});
 }
 
+QString heightText(const Settings& settings) {
+  const Length height = settings.stationElevation;
+  const bool metric = settings.units == UnitSystem::metric;
+  const auto whole = std::llround(metric ? height.inMetres() : height.inFeet());
+  return say(Sentence{metric ? phrase("Length", "%1 m") : phrase("Length", "%1 ft"),
+                      {std::int64_t{whole}}});
+}
+
 QString stationText(const Settings& settings) {
-  const std::string height = say(settings.stationElevation, settings.units).toStdString();
+  const std::string height = heightText(settings).toStdString();
   if (settings.station.empty()) return QString::fromStdString(height);
   return say(Sentence{phrase("Weather", "station %1, %2"), {settings.station, height}});
 }
@@ -113,12 +119,11 @@ HeatScene heatScene(const Session& session,
   const Hemisphere hemisphere = orchard.settings.hemisphere();
   const Season season = seasonNow(session);
   HeatScene scene;
-  scene.heat =
-      seasonHeat(orchard, session.tables(), planting, season, session.today(), measure);
+  scene.heat = seasonHeat(orchard, planting, season, session.today(), measure);
   if (measure == HeatMeasure::degreeDays && orchard.settings.units != UnitSystem::metric)
     scene.heat = inFahrenheit(std::move(scene.heat));
   scene.today = session.today();
-  for (const StageEstimate& stage : session.outlook(planting, season).stages)
+  for (const StageEstimate& stage : session.outlooks().at(planting.id).stages)
     if (isOnChart(stage) && stageByCode(stage.bbch) != nullptr)
       scene.stages.push_back(heatStage(stage));
   scene.days =
@@ -132,8 +137,7 @@ std::vector<StageLine> stageLines(const Session& session,
                                   const Planting& planting,
                                   const HeatScene& scene) {
   std::vector<StageLine> lines;
-  for (const StageEstimate& stage :
-       session.outlook(planting, seasonNow(session)).stages) {
+  for (const StageEstimate& stage : session.outlooks().at(planting.id).stages) {
     const Stage* known = stageByCode(stage.bbch);
     if (known == nullptr) continue;
     StageLine line;
@@ -178,7 +182,7 @@ QString measureText(const Orchard& orchard, HeatMeasure measure) {
                         {station}});
   const bool metric = settings.units == UnitSystem::metric;
   const double base =
-      metric ? HeatCourse::base : HeatCourse::base * fahrenheitPerCelsius + 32;
+      metric ? baseOf(measure) : baseOf(measure) * fahrenheitPerCelsius + 32;
   return say(Sentence{metric ? phrase("Weather", "Degree days above %1 °C; %2")
                              : phrase("Weather", "Degree days above %1 °F; %2"),
                       {Figure{base, metric ? 1 : 0}, station}});

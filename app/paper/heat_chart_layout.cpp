@@ -85,8 +85,14 @@ void ChartLayout::divide(bool legendAbove) {
   const double left = axis + px(keyGap);
   const double legend = legendAbove ? putLegendAbove(left, size.width() - left) : 0;
   const double above = legend + type_.small() / 2 + px(2);
-  double rows = scene_.stages.empty() ? 0 : rowsHeight(scene_, type_);
-  if (size.height() - above - monthsHeight(type_) - rows < px(leastPlot)) rows = 0;
+  const double room = size.height() - above - monthsHeight(type_);
+  const auto count = static_cast<double>(std::max<std::size_t>(1, scene_.stages.size()));
+  const double narrowest = narrowestPitch(type_);
+  pitch_ = std::clamp((room - px(roomyPlot + inset)) / count,
+                      narrowest,
+                      std::max(narrowest, px(rowPitch)));
+  double rows = scene_.stages.empty() ? 0 : rowsHeight(scene_, type_, pitch_);
+  if (room - rows < px(leastPlot)) rows = 0;
   const double bottom = size.height() - rows - monthsHeight(type_);
   chart_.plot = QRectF{QPointF{left, above},
                        QPointF{size.width() - px(2), std::max(bottom, above + px(40))}};
@@ -236,7 +242,7 @@ double leastHeight(const HeatScene& scene, const HeatType& type) {
   const ChartType measures{type};
   const double above = 3 * measures.small() + measures.px(12);
   return above + measures.px(leastPlot) + monthsHeight(measures)
-         + rowsHeight(scene, measures);
+         + rowsHeight(scene, measures, narrowestPitch(measures));
 }
 
 HeatChart layOut(const HeatScene& scene,

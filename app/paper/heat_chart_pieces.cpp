@@ -57,14 +57,14 @@ QSizeF ChartBlock::size(const ChartType& type) const {
   return size;
 }
 
-double rowHeight(const ChartType& type) {
-  return std::max(type.px(rowPitch), type.small() + type.px(gap));
+double narrowestPitch(const ChartType& type) {
+  return type.small() + type.px(1);
 }
 
-double rowsHeight(const HeatScene& scene, const ChartType& type) {
+double rowsHeight(const HeatScene& scene, const ChartType& type, double pitch) {
   const auto count = static_cast<double>(scene.stages.size());
   const double heading = type.height(ChartFont::strong) + 2 * type.small();
-  return std::max(count * rowHeight(type), heading) + type.px(inset);
+  return std::max(count * pitch, heading) + type.px(inset);
 }
 
 double monthsHeight(const ChartType& type) {

@@ -12,6 +12,7 @@ namespace topwire {
 namespace heat_style {
 inline constexpr double gap = 4;
 inline constexpr double leastPlot = 150;
+inline constexpr double roomyPlot = 260;  // from here on the rows below spread out
 inline constexpr double gridPitch = 46;
 inline constexpr double rowPitch = 22;
 inline constexpr double monthTick = 6;
@@ -56,9 +57,9 @@ struct ChartBlock {
   QSizeF size(const ChartType& type) const;
 };
 
-/// Heights of what stands below the plot.
-double rowHeight(const ChartType& type);
-double rowsHeight(const HeatScene& scene, const ChartType& type);
+/// Heights of what stands below the plot. `pitch` is that of the stages' rows.
+double narrowestPitch(const ChartType& type);
+double rowsHeight(const HeatScene& scene, const ChartType& type, double pitch);
 double monthsHeight(const ChartType& type);
 
 /// The lines whose samples explain the rest, in the order they are told.
@@ -110,6 +111,7 @@ private:
   void putBlock(const ChartBlock& block, QPointF at, bool rightAligned);
   QSizeF legendSize() const;
   void putLegendInside();
+  std::optional<QPointF> legendPlace(QSizeF size) const;
   double putLegendAbove(double left, double width);
   void putKey(const LegendEntry& key, QPointF at);
 
@@ -124,6 +126,7 @@ private:
   std::vector<LegendEntry> keys_;
   HeatChart chart_;
   double step_ = 1;
+  double pitch_ = 0;
   std::vector<QRectF> taken_;
 };
 

@@ -106,10 +106,10 @@ void ChartLayout::putName(const StageName& name, const QRectF& box) {
 void ChartLayout::layOutRows() {
   if (chart_.rows.isEmpty()) return;
   taken_.clear();
-  double middle = chart_.rows.top() + px(inset) - px(2) + rowHeight(type_) / 2 - px(6);
+  double middle = chart_.rows.top() + px(inset) - px(2) + pitch_ / 2 - px(6);
   for (std::size_t i = 0; i < scene_.stages.size(); ++i) {
     layOutRow(i, middle);
-    middle += rowHeight(type_);
+    middle += pitch_;
   }
   explainRows();
 }
@@ -184,6 +184,16 @@ ChartBlock ChartLayout::todayBlock() const {
       {voice_.say(Sentence{phrase("HeatChart", "%1 so far,"), {nameOf(heat.measure)}}),
        ChartFont::small});
   block.lines.push_back({toTheMiddleText(heat, voice_), ChartFont::small});
+  if (heat.missingDays > 0) {
+    const std::int64_t days = heat.missingDays;
+    block.lines.push_back(
+        {voice_.say(Sentence{counted(days,
+                                     phrase("HeatChart", "%1 day missing"),
+                                     phrase("HeatChart", "%1 days missing")),
+                             {days}}),
+         ChartFont::small,
+         ChartInk::muted});
+  }
   return block;
 }
 
@@ -247,19 +257,33 @@ void ChartLayout::putKey(const LegendEntry& key, QPointF at) {
       ChartInk::muted);
 }
 
-void ChartLayout::putLegendInside() {
-  const QSizeF size = legendSize();
+/// In the plot where that has room, else among the rows below it.
+std::optional<QPointF> ChartLayout::legendPlace(QSizeF size) const {
   const double top = chart_.plot.top() + px(inset + gap);
   for (double left = chart_.plot.left() + px(inset);
        left + size.width() < chart_.plot.right();
-       left += px(keyGap)) {
-    if (!isFree({{left, top}, size}, false)) continue;
-    double y = top;
-    for (const LegendEntry& key : keys_) {
-      putKey(key, {left, y});
-      y += type_.small() + px(gap - 1);
+       left += px(keyGap))
+    if (isFree({{left, top}, size}, false)) return QPointF{left, top};
+  for (double left = chart_.rows.left() + px(inset);
+       left + size.width() < chart_.rows.right();
+       left += px(keyGap))
+    for (double y = chart_.rows.bottom() - size.height(); y > chart_.rows.top();
+         y -= px(gap)) {
+      const QRectF box{{left, y}, size};
+      const QRectF wide = box.adjusted(-px(inset), -px(keyGap), px(inset), 0);
+      if (!isTaken(wide) && !crossesToday(box)) return box.topLeft();
     }
-    return;
+  return std::nullopt;
+}
+
+void ChartLayout::putLegendInside() {
+  const QSizeF size = legendSize();
+  const auto at = legendPlace(size);
+  if (!at) return;
+  double y = at->y();
+  for (const LegendEntry& key : keys_) {
+    putKey(key, {at->x(), y});
+    y += type_.small() + px(gap - 1);
   }
 }
 

@@ -86,6 +86,7 @@ QWidget* DailyFiguresPanel::table() {
   days_->horizontalHeader()->setSectionResizeMode(WeatherDaysModel::day,
                                                   QHeaderView::Stretch);
   days_->setMinimumHeight(200);
+  days_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
   const auto take = [this](const QModelIndex& index) {
     if (index.isValid()) choose(model_->at(index.row()).day);
   };

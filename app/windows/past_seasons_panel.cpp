@@ -39,6 +39,7 @@ PastSeasonsPanel::PastSeasonsPanel(Session& session, QWidget* parent)
   lines().addWidget(table(), 1);
   lines().addWidget(hairline());
   lines().addWidget(entry());
+  lines().addStretch();
 }
 
 QWidget* PastSeasonsPanel::table() {
@@ -67,6 +68,7 @@ QWidget* PastSeasonsPanel::table() {
 QWidget* PastSeasonsPanel::entry() {
   auto* box = new QWidget;
   box->setMaximumWidth(formWidth);
+  box->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
   auto* column = new QVBoxLayout{box};
   column->setContentsMargins(0, 0, 0, 0);
   form_ = new Form;
@@ -77,7 +79,10 @@ QWidget* PastSeasonsPanel::entry() {
   day_ = dayField();
   form_->add(QStringLiteral("cultivar"), tr("C&ultivar"), cultivar_);
   form_->add(QStringLiteral("stage"), tr("S&tage"), stage_);
-  form_->add(QStringLiteral("day"), tr("Da&y"), day_);
+  form_->add(QStringLiteral("day"),
+             tr("Da&y"),
+             day_,
+             tr("A date of the same cultivar, stage and season is replaced"));
   column->addWidget(form_);
   auto* buttons = new QHBoxLayout;
   add_ = new QPushButton{tr("&Add the date")};

@@ -66,7 +66,7 @@ QWidget* StageRow::detailsLine() {
   details->setMinimumWidth(1);
   details->setContentsMargins(0, 1, 0, 0);
   layout->addWidget(details, 1, Qt::AlignTop);
-  otherDay_ = linkButton(line_.seen ? tr("Another day") : tr("On another day"));
+  otherDay_ = linkButton(tr("Another day"));
   otherDay_->setObjectName(QStringLiteral("otherDay"));
   otherDay_->setFocusPolicy(Qt::TabFocus);
   layout->addWidget(otherDay_, 0, Qt::AlignTop);

@@ -41,6 +41,7 @@ StagesPanel::StagesPanel(Session& session, QWidget* parent)
   area_->setFrameShape(QFrame::NoFrame);
   area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area_->setFocusPolicy(Qt::NoFocus);
+  area_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
   area_->viewport()->setBackgroundRole(QPalette::Base);
   lines->addWidget(area_, 1);
   lines->addWidget(hairline());
@@ -96,7 +97,7 @@ void StagesPanel::setPlanting(const Planting& planting, const HeatScene& scene) 
   const bool hadFocus = focused != rows_.end();
   const int focus = hadFocus ? (*focused)->bbch() : 0;
   planting_ = planting.id;
-  const Outlook outlook = session_->outlook(planting, currentSeason(*session_));
+  const Outlook& outlook = session_->outlooks().at(planting.id);
   place_->setText(
       outlook.ladderHolds
           ? plantingName(session_->orchard(), planting)
@@ -105,14 +106,14 @@ void StagesPanel::setPlanting(const Planting& planting, const HeatScene& scene) 
                 .arg(plantingName(session_->orchard(), planting)));
   coverage_->setText(coverageText(scene.heat));
   if (!same) chosen_.reset();
-  fill(outlook, scene);
+  fill(scene);
   fitHeight();
   if (StageRow* row = rowOf(focus); hadFocus && row != nullptr)
     row->setFocus(Qt::OtherFocusReason);
   if (same) area_->verticalScrollBar()->setValue(scrolledTo);
 }
 
-void StagesPanel::fill(const Outlook&, const HeatScene& scene) {
+void StagesPanel::fill(const HeatScene& scene) {
   rows_.clear();
   auto* content = new QWidget;
   list_ = new QVBoxLayout{content};
@@ -155,10 +156,16 @@ void StagesPanel::choose(int bbch) {
   for (StageRow* row : rows_)
     if (row->isChosen() != (row->bbch() == bbch)) row->setChosen(row->bbch() == bbch);
   fitHeight();
-  if (StageRow* row = rowOf(bbch)) {
-    area_->widget()->layout()->activate();
-    area_->ensureWidgetVisible(row, 0, 0);
-  }
+  // The rows have their heights only once they have been laid out.
+  QMetaObject::invokeMethod(this, &StagesPanel::showChosen, Qt::QueuedConnection);
+}
+
+void StagesPanel::showChosen() {
+  const StageRow* row = chosen_ ? rowOf(*chosen_) : nullptr;
+  if (row == nullptr || !scrolls_) return;
+  area_->widget()->layout()->activate();
+  area_->ensureVisible(0, row->geometry().bottom() + row->height(), 0, 0);
+  area_->ensureVisible(0, row->geometry().top() - row->height(), 0, 0);
 }
 
 void StagesPanel::takeFocus() {

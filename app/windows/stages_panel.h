@@ -37,11 +37,12 @@ protected:
 private:
   QWidget* head();
   QWidget* foot();
-  void fill(const Outlook& outlook, const HeatScene& scene);
+  void fill(const HeatScene& scene);
   void addRow(const StageLine& line);
   void see(int bbch, Day day);
   void step(const StageRow& from, int steps);
   StageRow* rowOf(int bbch) const;
+  void showChosen();
   void fitHeight();
 
   Session* session_;

@@ -201,6 +201,7 @@ QWidget* WeatherFilePanel::report() {
   area->setFrameShape(QFrame::NoFrame);
   area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area->setMinimumHeight(180);
+  area->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
   area->viewport()->setBackgroundRole(QPalette::Base);
   inner->setAutoFillBackground(false);
   return area;

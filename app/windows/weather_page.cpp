@@ -38,14 +38,14 @@ QString fileName(const HeatScene& scene) {
 WeatherPage::WeatherPage(Session& session, Questions& questions, QWidget* parent)
     : QWidget(parent), session_(&session), questions_(&questions) {
   setObjectName(QStringLiteral("weatherPage"));
-  auto* area = new QScrollArea;
-  area->setWidget(content());
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setFocusPolicy(Qt::NoFocus);
+  area_ = new QScrollArea;
+  area_->setWidget(content());
+  area_->setWidgetResizable(true);
+  area_->setFrameShape(QFrame::NoFrame);
+  area_->setFocusPolicy(Qt::NoFocus);
   auto* all = new QVBoxLayout{this};
   all->setContentsMargins(0, 0, 0, 0);
-  all->addWidget(area);
+  all->addWidget(area_);
   connect(session_, &Session::changed, this, &WeatherPage::refresh);
   connect(session_, &Session::reset, this, &WeatherPage::startAnew);
   connect(session_, &Session::shifted, this, &WeatherPage::tellShift);
@@ -161,6 +161,16 @@ void WeatherPage::showPart(Part part) {
     panel->second->takeFocus();
   else
     stages_->takeFocus();
+  // Where the page is narrow the panel stands below the chart, once it is laid out.
+  QMetaObject::invokeMethod(this, &WeatherPage::bringIntoSight, Qt::QueuedConnection);
+}
+
+void WeatherPage::bringIntoSight() {
+  const auto panel = panels_.find(part_);
+  if (panel == panels_.end()) return area_->ensureVisible(0, 0);
+  const QPoint corner = panel->second->mapTo(area_->widget(), QPoint{});
+  area_->ensureVisible(0, corner.y() + panel->second->height(), 0, 20);
+  area_->ensureVisible(0, corner.y(), 0, 20);
 }
 
 void WeatherPage::showParts() {

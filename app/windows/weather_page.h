@@ -65,6 +65,7 @@ private:
   void refreshPlantings();
   void showSeason();
   void showParts();
+  void bringIntoSight();
   void tellShift(const std::vector<PlanDifference>& differences,
                  const std::vector<Sentence>& why);
   void arrange();
@@ -84,6 +85,7 @@ private:
   Part part_ = Part::stages;
   std::map<Part, QPushButton*> ways_;
   std::map<Part, BesidePanel*> panels_;
+  QScrollArea* area_ = nullptr;
   QWidget* work_ = nullptr;
   QWidget* empty_ = nullptr;
   QBoxLayout* body_ = nullptr;

@@ -1,5 +1,6 @@
 #include "app/windows/weather_page.h"
 
+#include "app/models/past_seasons.h"
 #include "app/windows/daily_figures_panel.h"
 #include "app/windows/day_field.h"
 #include "app/windows/days_ahead_card.h"
