@@ -41,8 +41,7 @@ std::vector<DayAhead> daysAhead(const Session& session,
     ahead.day = plusDays(session.today(), i);
     if (const WeatherDay* known = weatherOn(orchard, ahead.day))
       ahead.weather = correctedFor(orchard, planting, *known);
-    ahead.cautions =
-        cautionsFor(orchard, session.tables(), planting, outlook, ahead.day);
+    ahead.cautions = cautionsFor(orchard, session.tables(), planting, outlook, ahead.day);
     days.push_back(std::move(ahead));
   }
   return days;

@@ -114,7 +114,6 @@ void DailyFiguresPanel::refresh() {
   form_->setHint(QStringLiteral("minimum"), temperatureUnit(units));
   form_->setHint(QStringLiteral("maximum"), temperatureUnit(units));
   form_->setHint(QStringLiteral("rain"), tr("%1; may stay empty").arg(rainUnit(units)));
-  const QSignalBlocker quiet{days_->selectionModel()};
   model_->setDays(dayFigures(session_->orchard(), firstShown(), today), units, today);
   const Day last = plusDays(today, mostDaysAhead);
   const bool unset = dayTyped() > last || dayTyped() < plusDays(today, -400);
@@ -143,8 +142,9 @@ void DailyFiguresPanel::fillFields(Day day) {
   const bool writable = !session_->isReadOnly();
   keep_->setEnabled(writable);
   forget_->setEnabled(writable && shown_.has_value());
-  const QSignalBlocker still{days_->selectionModel()};
-  if (const int row = model_->rowOf(day); row >= 0) days_->selectRow(row);
+  // A row that becomes current asks for its day again, which then changes nothing.
+  if (const int row = model_->rowOf(day); row >= 0 && row != days_->currentIndex().row())
+    days_->selectRow(row);
 }
 
 Checked<Change> DailyFiguresPanel::deed(FieldReader& fields) const {

@@ -246,6 +246,9 @@ void WeatherPage::showSeason() {
   file_->refresh();
   const HeatScene scene = heatScene(*session_, *planting, heat_->measure());
   heat_->setScene(scene, measureText(session_->orchard(), heat_->measure()));
+  // Without any weather, a file is what the page wants most.
+  ways_[Part::file]->setProperty("main", !hasWeather(scene.heat));
+  ways_[Part::file]->update();
   stages_->setPlanting(*planting, scene);
   ahead_->setDays(daysAhead(*session_, *planting), session_->orchard().settings.units);
 }

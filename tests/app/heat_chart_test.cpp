@@ -1,11 +1,14 @@
 #include "app/paper/heat_chart.h"
 
+#include "app/paper/heat_page.h"
 #include "app/paper/typesetter.h"
 #include "core/phenology/stage.h"
 #include "tests/app/heat_samples.h"
 
 #include <QImage>
 #include <QPainter>
+#include <QProcess>
+#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 
@@ -15,6 +18,7 @@ namespace {
 
 using namespace topwire::testing;
 using ::testing::Contains;
+using ::testing::ContainsRegex;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -222,6 +226,56 @@ TEST(HeatChart, PaintsTheMeasuredLineThroughItsDays) {
   const QPointF on{chart.x(day), chart.y(readHeat(scene.heat, day)->sum)};
   EXPECT_LT(greyAt(chart, on), 60);
   EXPECT_GT(greyAt(chart, on - QPointF{0, 30}), 240);
+}
+
+HeatPage pageOf(Paper paper) {
+  HeatPage page;
+  page.scene = inventedScene(newYear, april8);
+  page.title = QStringLiteral("Heat of Creek 1");
+  page.subtitle = QStringLiteral("degree days");
+  page.foot = QStringLiteral("As of 8 April 2027");
+  page.paper = paper;
+  return page;
+}
+
+std::string outputOf(const char* program, const QStringList& arguments) {
+  QProcess process;
+  process.start(QString::fromLatin1(program), arguments);
+  EXPECT_TRUE(process.waitForFinished())
+      << program << " is not installed; tests/run installs poppler-utils";
+  return process.readAllStandardOutput().toStdString();
+}
+
+/// Poppler reads it back.
+TEST(HeatPage, IsOnePageOnItsSideWithItsWordsAsText) {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("heat.pdf"));
+  ASSERT_TRUE(writePdf(path, pageOf(Paper::a4), english()));
+  const std::string facts = outputOf("pdfinfo", {path});
+  EXPECT_THAT(facts, ContainsRegex("Pages: +1\n"));
+  EXPECT_THAT(facts, ContainsRegex("Page size: +84[12].* x 595.*A4"));
+  const std::string text = outputOf("pdftotext", {path, QStringLiteral("-")});
+  for (const char* words : {"Heat of Creek 1",
+                            "4 days ahead of the middle year",
+                            "half-inch green",
+                            "When each stage comes",
+                            "As of 8 April 2027"})
+    EXPECT_THAT(text, HasSubstr(words));
+}
+
+TEST(HeatPage, FillsLetterPaperToo) {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("heat.pdf"));
+  ASSERT_TRUE(writePdf(path, pageOf(Paper::letter), english()));
+  EXPECT_THAT(outputOf("pdfinfo", {path}), ContainsRegex("Page size: +792 x 612"));
+}
+
+TEST(HeatPage, SaysWhereItCouldNotBeWritten) {
+  QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("no/such/folder/heat.pdf"));
+  const Done done = writePdf(path, pageOf(Paper::a4), english());
+  ASSERT_FALSE(done.has_value());
+  EXPECT_THAT(inEnglish(done.error().sentence), HasSubstr(path.toStdString()));
 }
 
 }  // namespace
