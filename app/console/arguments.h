@@ -4,6 +4,7 @@
 #include "core/calendar/iso_week.h"
 #include "core/orchard/row_set.h"
 #include "core/planning/progress.h"
+#include "core/weather/weather_file.h"
 
 #include <optional>
 #include <string>
@@ -24,11 +25,20 @@ struct Arguments {
   std::string stage;
   std::string target;       ///< a file to write
   std::string description;  ///< a file to read an orchard from
+  std::string weatherFile;  ///< a file to read daily weather from
+  std::string pastFile;     ///< a file to read past seasons' dates from
+  std::string station;
   std::string block;
   std::string reason;
   std::string by;
   std::string paper = "a4";
   std::optional<RowSet> rows;  ///< all of the task's where absent
+  std::optional<TemperatureUnit> temperatureUnit;
+  std::optional<RainUnit> rainUnit;
+  std::optional<double> minimum;
+  std::optional<double> maximum;
+  std::optional<double> rain;
+  bool forecast = false;
   int percent = 100;
   int minutes = 0;
   int last = 50;
@@ -62,6 +72,8 @@ void takeReason(CLI::App& command, Arguments& arguments);
 void takeDescription(CLI::App& command, Arguments& arguments);
 void takeLast(CLI::App& command, Arguments& arguments);
 void takeSheet(CLI::App& command, Arguments& arguments);
+/// A file to bring in, or a day's figures.
+void takeWeather(CLI::App& command, Arguments& arguments);
 void takeFormat(CLI::App& command, Arguments& arguments);
 void takeLanguage(CLI::App& command, Arguments& arguments);
 
@@ -70,5 +82,6 @@ std::string codeOf(TaskState state);
 std::string codeOf(Vigour vigour);
 std::string codeOf(PlantingKind kind);
 std::string codeOf(StageKind kind);
+std::string codeOf(WeatherSource source);
 
 }  // namespace topwire

@@ -129,8 +129,11 @@ int tell(const Answer& answer, Language language, std::ostream& out, std::ostrea
 
 std::vector<Command> allCommands() {
   std::vector<Command> all;
-  for (const auto some :
-       {commandsOfFiles(), commandsOfTasks(), commandsOfStages(), commandsOfPaper()})
+  for (const auto some : {commandsOfFiles(),
+                          commandsOfTasks(),
+                          commandsOfStages(),
+                          commandsOfWeather(),
+                          commandsOfPaper()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }

@@ -146,11 +146,6 @@ std::string codeOf(Severity severity) {
   return codes.at(static_cast<std::size_t>(severity));
 }
 
-std::string codeOf(WeatherSource source) {
-  static constexpr std::array codes{"forecast", "typed", "measured"};
-  return codes.at(static_cast<std::size_t>(source));
-}
-
 /// How many of the tasks due that day had better wait for this reason.
 int waitingFor(const SharedCaution& shared,
                const CautionsByPlanting& cautions,

@@ -143,7 +143,10 @@ Result<Day> dayOfRecord(const Arguments& arguments) {
 }
 
 Result<std::string> textOfFile(const std::string& path) {
-  const std::ifstream file{path, std::ios::binary};
+  std::ifstream file{path, std::ios::binary};
+  // Putting in nothing would count as a failure.
+  const bool empty = file.good() && file.peek() == std::ifstream::traits_type::eof();
+  if (empty && !file.bad()) return std::string{};
   std::ostringstream text;
   if (file.good()) text << file.rdbuf();
   if (!file.fail() && !text.fail()) return text.str();

@@ -48,7 +48,8 @@ std::vector<double> dailyNormals(const std::array<double, 12>& monthly,
   const Day newYear = dayOf(referenceYear, 1, 1);
   const Day first =
       hemisphere == Hemisphere::north ? newYear : dayOf(referenceYear, 7, 1);
-  std::ranges::rotate(days, days.begin() + daysBetween(newYear, first));
+  // Not of std::ranges, whose rotate clang 14 cannot compile; the fuzz targets need it.
+  std::rotate(days.begin(), days.begin() + daysBetween(newYear, first), days.end());
   return days;
 }
 

@@ -129,11 +129,11 @@ void tellGaps(const WeatherReport& report, std::vector<Sentence>& told) {
          {report.gaps, first}});
   else
     told.push_back(
-        {counted(report.gaps,
-                 phrase("Weather file", "Days are missing once: %2, from %3 to %4."),
-                 phrase("Weather file",
-                        "Days are missing %1 times; the longest gap has %2, from %3 to "
-                        "%4.")),
+        {counted(
+             report.gaps,
+             phrase("Weather file", "Days are missing once, from %3 to %4 (%2 days)."),
+             phrase("Weather file",
+                    "Days are missing %1 times, the longest from %3 to %4 (%2 days).")),
          {report.gaps, length, first, last}});
 }
 

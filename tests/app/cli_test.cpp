@@ -47,6 +47,7 @@ const std::vector<std::string> verbs{"new",
                                      "stages",
                                      "observe",
                                      "cautions",
+                                     "weather",
                                      "sheet"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
@@ -85,6 +86,8 @@ TEST_F(CliTest, theExamplesInTheHelpWorkOnTheDemoInThisOrder) {
                            "untick",
                            "set-aside",
                            "observe",
+                           "weather",
+                           "cautions",
                            "undo",
                            "redo",
                            "journal",

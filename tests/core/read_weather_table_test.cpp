@@ -168,8 +168,8 @@ TEST(ReadTable, gapsStayGaps) {
   EXPECT_EQ(file.report.wholeDays, 4);
   EXPECT_EQ(file.report.partDays, 1);
   EXPECT_THAT(told(file.report),
-              AllOf(HasSubstr("Days are missing 2 times; the longest gap has 3, from 4 "
-                              "March 2027 to 6 March 2027.\n"),
+              AllOf(HasSubstr("Days are missing 2 times, the longest from 4 March 2027 "
+                              "to 6 March 2027 (3 days).\n"),
                     HasSubstr("One more day lacks a temperature.\n")));
 }
 
