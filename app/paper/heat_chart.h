@@ -148,7 +148,7 @@ HeatChart layOut(const HeatScene& scene,
 
 struct HeatColours {
   QColor ground, text, muted, hairline, outline;
-  QColor half, eightInTen;
+  QColor half, eightInTen, bandEdge;
 };
 
 /// Black, white and greys that a copier keeps apart.

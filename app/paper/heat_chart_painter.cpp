@@ -65,6 +65,8 @@ private:
     painter_.save();
     painter_.setClipRect(chart_.plot.adjusted(-px(2), 0, px(2), px(2)));
     paintBand(chart_.eightInTen, colours_.eightInTen);
+    painter_.setPen(pen(colours_.bandEdge, 1));
+    painter_.drawPolygon(chart_.eightInTen);
     paintBand(chart_.half, colours_.half);
     painter_.restore();
     painter_.setPen(pen(colours_.hairline, 1));
@@ -125,13 +127,17 @@ private:
   void paintLegend() {
     for (const LegendKey& key : chart_.legend) {
       const double middle = key.box.center().y();
-      if (key.key == HeatKey::half)
+      if (key.key == HeatKey::half) {
         painter_.fillRect(key.box, colours_.half);
-      else if (key.key == HeatKey::eightInTen)
-        painter_.fillRect(key.box, colours_.eightInTen);
-      else
+      } else if (key.key == HeatKey::eightInTen) {
+        painter_.setPen(pen(colours_.bandEdge, 1));
+        painter_.setBrush(colours_.eightInTen);
+        painter_.drawRect(key.box);
+        painter_.setBrush(Qt::NoBrush);
+      } else {
         paintLine(key.key,
                   {QPointF{key.box.left(), middle}, QPointF{key.box.right(), middle}});
+      }
     }
   }
 
@@ -201,6 +207,7 @@ HeatColours heatColoursOnPaper() {
   colours.outline = QColor{0x60, 0x60, 0x60};
   colours.half = QColor{0xBC, 0xBC, 0xBC};
   colours.eightInTen = QColor{0xE2, 0xE2, 0xE2};
+  colours.bandEdge = QColor{0x90, 0x90, 0x90};
   return colours;
 }
 

@@ -11,7 +11,7 @@ namespace topwire {
 /// Gaps and sizes of the chart, in pixels of a screen.
 namespace heat_style {
 inline constexpr double gap = 4;
-inline constexpr double leastPlot = 150;
+inline constexpr double leastPlot = 138;
 inline constexpr double roomyPlot = 260;  // from here on the rows below spread out
 inline constexpr double gridPitch = 46;
 inline constexpr double rowPitch = 22;

@@ -203,8 +203,10 @@ void ChartLayout::putBlock(const ChartBlock& block, QPointF at, bool rightAligne
   for (const ChartBlock::Line& line : block.lines) {
     const double wide = type_.width(line.text, line.font);
     const double left = at.x() + (rightAligned ? size.width() - wide : 0);
-    add({left, top, wide, type_.height(line.font)}, line.text, line.font, line.ink);
-    top += type_.height(line.font);
+    const QRectF box{left, top, wide, type_.height(line.font)};
+    clear(box);
+    add(box, line.text, line.font, line.ink);
+    top += box.height();
   }
   taken_.emplace_back(at, size);
 }
@@ -228,10 +230,8 @@ void ChartLayout::tellToday() {
     for (double left = chart_.plot.left() + px(inset);
          left + size.width() < chart_.plot.right();
          left += px(keyGap))
-      if (isFree({{left, top}, size}, overBand)) {
-        if (overBand) clear({{left, top}, size});
+      if (isFree({{left, top}, size}, overBand))
         return putBlock(block, {left, top}, false);
-      }
 }
 
 QSizeF ChartLayout::legendSize() const {
@@ -248,13 +248,12 @@ void ChartLayout::putKey(const LegendEntry& key, QPointF at) {
   const double tall = isBand ? high * 0.7 : px(3);
   chart_.legend.push_back(
       {key.key, {at.x(), at.y() + (high - tall) / 2, px(keyWidth), tall}});
-  add({at.x() + px(keyWidth + keyGap),
-       at.y(),
-       type_.width(key.words, ChartFont::small),
-       high},
-      key.words,
-      ChartFont::small,
-      ChartInk::muted);
+  const QRectF words{at.x() + px(keyWidth + keyGap),
+                     at.y(),
+                     type_.width(key.words, ChartFont::small),
+                     high};
+  clear(words.united({at, words.bottomRight()}));
+  add(words, key.words, ChartFont::small, ChartInk::muted);
 }
 
 /// In the plot where that has room, else among the rows below it.

@@ -82,6 +82,7 @@ QWidget* DailyFiguresPanel::table() {
   days_->verticalHeader()->hide();
   days_->verticalHeader()->setDefaultSectionSize(rowHeight);
   days_->horizontalHeader()->setHighlightSections(false);
+  days_->horizontalHeader()->setMinimumHeight(rowHeight);
   days_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   days_->horizontalHeader()->setSectionResizeMode(WeatherDaysModel::day,
                                                   QHeaderView::Stretch);

@@ -61,6 +61,7 @@ HeatColours heatColoursOnScreen() {
   const BaseColours& base = baseColours(currentTheme());
   const StateColours& quiet = stateColours(currentTheme(), TaskState::waiting);
   constexpr double half = 0.34;
+  constexpr double edge = 0.6;
   HeatColours colours;
   colours.ground = base.surface;
   colours.text = base.text;
@@ -69,6 +70,7 @@ HeatColours heatColoursOnScreen() {
   colours.outline = base.outline;
   colours.half = mixed(quiet.mark, base.surface, half);
   colours.eightInTen = quiet.hatch;
+  colours.bandEdge = mixed(base.outline, base.surface, edge);
   return colours;
 }
 

@@ -18,6 +18,8 @@ namespace topwire {
 namespace {
 
 constexpr int rowHeight = 32;
+constexpr int headHeight = 28;
+constexpr int narrowestColumn = 84;
 constexpr int formWidth = 560;
 
 }  // namespace
@@ -31,8 +33,8 @@ PastSeasonsPanel::PastSeasonsPanel(Session& session, QWidget* parent)
     , model_(new PastSeasonsModel{this}) {
   setObjectName(QStringLiteral("pastSeasons"));
   empty_ =
-      textLabel(tr("No dates yet. Add those of your own book, or bring them over "
-                   "from the stages you note this season."));
+      textLabel(tr("No dates yet. Add those of your own book; what you note this season "
+                   "joins them next year."));
   empty_->setObjectName(QStringLiteral("noPastSeasons"));
   empty_->setWordWrap(true);
   lines().addWidget(empty_);
@@ -54,6 +56,8 @@ QWidget* PastSeasonsPanel::table() {
   dates_->verticalHeader()->hide();
   dates_->verticalHeader()->setDefaultSectionSize(rowHeight);
   dates_->horizontalHeader()->setHighlightSections(false);
+  dates_->horizontalHeader()->setMinimumSectionSize(narrowestColumn);
+  dates_->horizontalHeader()->setMinimumHeight(headHeight);
   dates_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   connect(dates_->selectionModel(),
           &QItemSelectionModel::currentChanged,

@@ -1,5 +1,6 @@
 #include "app/windows/weather_file_panel.h"
 
+#include "app/windows/block_panels.h"
 #include "app/windows/questions.h"
 #include "app/words/say.h"
 #include "core/edit/weather_deeds.h"
@@ -49,7 +50,7 @@ QString countedText(int count, Phrase one, Phrase many) {
   return say(Sentence{counted(number, one, many), {number}});
 }
 
-QString foundText(const WeatherReport& report) {
+QStringList found(const WeatherReport& report) {
   QStringList lines;
   for (const Sentence& sentence : sentencesOf(report)) lines << say(sentence);
   for (const Problem& fault : report.faults) lines << say(fault);
@@ -57,7 +58,7 @@ QString foundText(const WeatherReport& report) {
     lines << countedText(report.furtherFaults,
                          phrase("Weather", "%1 further line like these."),
                          phrase("Weather", "%1 further lines like these."));
-  return lines.join(QLatin1Char('\n'));
+  return lines;
 }
 
 QString changesText(const MergedWeather& merged) {
@@ -186,14 +187,17 @@ QWidget* WeatherFilePanel::report() {
   auto* column = new QVBoxLayout{inner};
   column->setContentsMargins(0, 0, 8, 0);
   column->setSpacing(6);
-  found_ = wrappedLabel("foundInFile");
-  found_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   changes_ = wrappedLabel("fileChanges");
-  column->addWidget(textLabel(tr("Found in it"), TypeSize::name, true));
-  column->addWidget(found_);
-  column->addSpacing(6);
+  auto* box = new QWidget;
+  box->setObjectName(QStringLiteral("foundInFile"));
+  found_ = new QVBoxLayout{box};
+  found_->setContentsMargins(0, 0, 0, 0);
+  found_->setSpacing(6);
   column->addWidget(textLabel(tr("What it changes"), TypeSize::name, true));
   column->addWidget(changes_);
+  column->addSpacing(8);
+  column->addWidget(textLabel(tr("Found in it"), TypeSize::name, true));
+  column->addWidget(box);
   column->addStretch();
   auto* area = new QScrollArea;
   area->setWidget(inner);
@@ -316,7 +320,12 @@ void WeatherFilePanel::showFile(const std::shared_ptr<const WeatherFile>& file) 
   file_ = file;
   waiting_->hide();
   showUnits(file->report);
-  found_->setText(foundText(file->report));
+  emptyOut(*found_);
+  for (const QString& line : found(file->report)) {
+    QLabel* label = wrappedLabel("foundLine");
+    label->setText(line);
+    found_->addWidget(label);
+  }
   report_->show();
   deeds_->show();
   refresh();

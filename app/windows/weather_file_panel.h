@@ -63,7 +63,7 @@ private:
   QProgressBar* progress_ = nullptr;
   QLabel* problem_ = nullptr;
   QWidget* report_ = nullptr;
-  QLabel* found_ = nullptr;
+  QVBoxLayout* found_ = nullptr;
   QLabel* changes_ = nullptr;
   QWidget* deeds_ = nullptr;
   QPushButton* keep_ = nullptr;

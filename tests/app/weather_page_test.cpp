@@ -135,6 +135,21 @@ TEST_F(WeatherPageTest, nothingIsNotedInAFileThatMayOnlyBeRead) {
   EXPECT_FALSE(find<QPushButton>("keepDay")->isEnabled());
 }
 
+TEST_F(WeatherPageTest, whatMovedIsToldUntilAnotherOrchardOpens) {
+  startOnWeather(creek());
+  EXPECT_FALSE(find<QLabel>("shiftWords")->isVisible());
+  const PlanDifference moved{PlanDifference::Kind::moved, {}, -4, -4};
+  const Sentence why{phrase("Test", "Green tip came 4 days earlier: 6 tasks moved.")};
+  Q_EMIT session.shifted({moved}, {why});
+  EXPECT_EQ(textOf("shiftWords"), "Green tip came 4 days earlier: 6 tasks moved.");
+  click("showShift");
+  EXPECT_EQ(window.page(), RailPage::calendar);
+  start(creek());
+  window.showPage(RailPage::weather);
+  settle();
+  EXPECT_FALSE(find<QLabel>("shiftWords")->isVisible());
+}
+
 TEST_F(WeatherPageTest, theArrowsReadTheChartDayByDay) {
   startOnWeather(creek());
   view().setFocus(Qt::TabFocusReason);
@@ -252,7 +267,7 @@ constexpr const char* threeDays =
 TEST_F(WeatherPageTest, aFileIsToldBeforeItIsKept) {
   startOnWeather(creek());
   bringIn(threeDays);
-  EXPECT_THAT(textOf("foundInFile"), HasSubstr("3"));
+  EXPECT_THAT(textOf("foundLine"), HasSubstr("\"minimum C\"")) << "which column it took";
   EXPECT_THAT(textOf("fileChanges"), HasSubstr("3 days come in."));
   EXPECT_TRUE(session.orchard().weather.empty()) << "not yet";
   click("keepFile");
