@@ -16,8 +16,9 @@ namespace topwire {
 
 namespace {
 
-constexpr double shapeSide = 11;
-constexpr double padding = 6;
+constexpr double shapeSide = 9;
+constexpr double besideShape = 3;
+constexpr double padding = 4;
 constexpr int mostLines = 2;
 constexpr int narrowestDay = 62;
 
@@ -118,11 +119,13 @@ void DaysAheadStrip::paintDay(QPainter& painter, int index) const {
   } else if (index > 0 && index - 1 != chosen_) {
     painter.fillRect(QRectF{box.left(), 6, 1, box.height() - 12}, base.hairline);
   }
-  QRectF line{box.left() + padding, padding, box.width() - padding, lineHeight()};
+  QRectF line{box.left() + padding, padding, box.width() - padding - 1, lineHeight()};
   const auto write = [&](const QString& words, bool bold, const QColor& ink) {
     painter.setFont(fontOf(TypeSize::small, bold));
     painter.setPen(ink);
-    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, words);
+    const QString fitting =
+        painter.fontMetrics().elidedText(words, Qt::ElideRight, qFloor(line.width()));
+    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, fitting);
     line.translate(0, lineHeight() + 2);
   };
   write(dayName(day.day), index == 0 || index == chosen_, base.text);
@@ -134,11 +137,11 @@ void DaysAheadStrip::paintDay(QPainter& painter, int index) const {
     paintShape(painter,
                {line.left(), line.center().y() - shapeSide / 2, shapeSide, shapeSide},
                look);
-    line.adjust(shapeSide + 4, 0, shapeSide + 4, 0);
+    line.adjust(shapeSide + besideShape, 0, 0, 0);
     write(nameOf(caution.kind),
           caution.severity != Severity::low,
           stateColours(currentTheme(), look).ink);
-    line.adjust(-shapeSide - 4, 0, -shapeSide - 4, 0);
+    line.adjust(-shapeSide - besideShape, 0, 0, 0);
   }
 }
 
