@@ -4,6 +4,7 @@
 #include "app/look/icons.h"
 #include "app/look/look.h"
 #include "app/look/tokens.h"
+#include "app/windows/fit_height.h"
 #include "app/windows/task_words.h"
 #include "app/words/say.h"
 
@@ -74,7 +75,7 @@ void Checklist::setWork(const DayWork& work) {
   showWaits(work);
   add_->setEnabled(!session_->isReadOnly());
   fill(work);
-  fitHeight();
+  fitHeight(*area_, scrolls_, width());
   if (keep) goTo(*keep);
   area_->verticalScrollBar()->setValue(scrolledTo);
 }
@@ -145,7 +146,7 @@ void Checklist::addRow(const TaskView& view, const DayCaution* wait) {
       unfolded_.insert(task);
     else
       unfolded_.erase(task);
-    fitHeight();
+    fitHeight(*area_, scrolls_, width());
   });
   rows_.push_back(row);
   list_->addWidget(row);
@@ -171,26 +172,12 @@ bool Checklist::goTo(const TaskKey& task) {
 
 void Checklist::setScrolling(bool scrolls) {
   scrolls_ = scrolls;
-  area_->setVerticalScrollBarPolicy(scrolls ? Qt::ScrollBarAsNeeded
-                                            : Qt::ScrollBarAlwaysOff);
-  fitHeight();
-}
-
-void Checklist::fitHeight() {
-  int least = 160;
-  if (!scrolls_ && area_->widget() != nullptr) {
-    QLayout* content = area_->widget()->layout();
-    content->activate();
-    const int wide = std::max(width() - 2, 100);
-    least = content->hasHeightForWidth() ? content->totalHeightForWidth(wide)
-                                         : content->totalSizeHint().height();
-  }
-  if (area_->minimumHeight() != least) area_->setMinimumHeight(least);
+  fitHeight(*area_, scrolls_, width());
 }
 
 bool Checklist::event(QEvent* event) {
   if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
-    fitHeight();
+    fitHeight(*area_, scrolls_, width());
   return QWidget::event(event);
 }
 

@@ -44,7 +44,6 @@ private:
   void addRow(const TaskView& view, const DayCaution* wait);
   void showWaits(const DayWork& work);
   void step(const TaskRow& from, int steps);
-  void fitHeight();
 
   Session* session_;
   Day day_{};

@@ -1,6 +1,7 @@
 #include "app/windows/stages_panel.h"
 
 #include "app/windows/block_words.h"
+#include "app/windows/fit_height.h"
 #include "app/windows/task_row.h"
 #include "app/words/say.h"
 
@@ -107,7 +108,7 @@ void StagesPanel::setPlanting(const Planting& planting, const HeatScene& scene) 
   coverage_->setText(coverageText(scene.heat));
   if (!same) chosen_.reset();
   fill(scene);
-  fitHeight();
+  fitHeight(*area_, scrolls_, width());
   if (StageRow* row = rowOf(focus); hadFocus && row != nullptr)
     row->setFocus(Qt::OtherFocusReason);
   if (same) area_->verticalScrollBar()->setValue(scrolledTo);
@@ -155,7 +156,7 @@ void StagesPanel::choose(int bbch) {
   chosen_ = bbch;
   for (StageRow* row : rows_)
     if (row->isChosen() != (row->bbch() == bbch)) row->setChosen(row->bbch() == bbch);
-  fitHeight();
+  fitHeight(*area_, scrolls_, width());
   // The rows have their heights only once they have been laid out.
   QMetaObject::invokeMethod(this, &StagesPanel::showChosen, Qt::QueuedConnection);
 }
@@ -200,26 +201,12 @@ void StagesPanel::tellShift(const QString& words) {
 
 void StagesPanel::setScrolling(bool scrolls) {
   scrolls_ = scrolls;
-  area_->setVerticalScrollBarPolicy(scrolls ? Qt::ScrollBarAsNeeded
-                                            : Qt::ScrollBarAlwaysOff);
-  fitHeight();
-}
-
-void StagesPanel::fitHeight() {
-  int least = 160;
-  if (!scrolls_ && area_->widget() != nullptr) {
-    QLayout* content = area_->widget()->layout();
-    content->activate();
-    const int wide = std::max(width() - 2, 100);
-    least = content->hasHeightForWidth() ? content->totalHeightForWidth(wide)
-                                         : content->totalSizeHint().height();
-  }
-  if (area_->minimumHeight() != least) area_->setMinimumHeight(least);
+  fitHeight(*area_, scrolls_, width());
 }
 
 bool StagesPanel::event(QEvent* event) {
   if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
-    fitHeight();
+    fitHeight(*area_, scrolls_, width());
   return Card::event(event);
 }
 

@@ -43,7 +43,6 @@ private:
   void step(const StageRow& from, int steps);
   StageRow* rowOf(int bbch) const;
   void showChosen();
-  void fitHeight();
 
   Session* session_;
   PlantingId planting_;
