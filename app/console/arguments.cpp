@@ -331,13 +331,15 @@ void takeWeather(CLI::App& command, Arguments& arguments) {
            "--unit",
            arguments.temperatureUnit,
            readTemperatureUnit,
-           "Unit of the temperatures: C, F or tenths (of C); else what a file says, or C")
+           "Unit of the temperatures: C, F or tenths (of C); else what a file says, for "
+           "a day typed in the orchard's unit")
       ->type_name("UNIT");
   takeRead(command,
            "--rain-unit",
            arguments.rainUnit,
            readRainUnit,
-           "Unit of rain: mm, in or tenths (of mm); else what a file says, or mm")
+           "Unit of rain: mm, in or tenths (of mm); else what a file says, for a day "
+           "typed in the orchard's unit")
       ->type_name("UNIT");
 }
 

@@ -80,10 +80,14 @@ Answer runPast(Surroundings& surroundings, const Arguments& arguments) {
   });
 }
 
-/// The day's figures in degrees C and mm, a forecast where the day is to come.
-DatedWeather typedDay(const Arguments& arguments) {
-  const auto unit = arguments.temperatureUnit.value_or(TemperatureUnit::celsius);
-  const auto rainUnit = arguments.rainUnit.value_or(RainUnit::millimetres);
+/// The day's figures, typed in the orchard's units unless others are named; a forecast
+/// where the day is to come.
+DatedWeather typedDay(const Arguments& arguments, UnitSystem units) {
+  const bool metric = units == UnitSystem::metric;
+  const auto unit = arguments.temperatureUnit.value_or(
+      metric ? TemperatureUnit::celsius : TemperatureUnit::fahrenheit);
+  const auto rainUnit =
+      arguments.rainUnit.value_or(metric ? RainUnit::millimetres : RainUnit::inches);
   DatedWeather typed{*arguments.day, {}};
   typed.weather.source =
       typed.day > arguments.today ? WeatherSource::forecast : WeatherSource::typed;
@@ -95,8 +99,11 @@ DatedWeather typedDay(const Arguments& arguments) {
 
 Answer runTyped(Surroundings& surroundings, const Arguments& arguments) {
   return changeFile(surroundings, arguments, [&](Workbench& bench) -> Checked<Sentence> {
-    return perform(bench,
-                   typeWeather(bench.orchard(), typedDay(arguments), arguments.today));
+    const Orchard& orchard = bench.orchard();
+    return perform(
+        bench,
+        typeWeather(
+            orchard, typedDay(arguments, orchard.settings.units), arguments.today));
   });
 }
 

@@ -3430,10 +3430,6 @@ más</translation>
         <translation>Cuándo llegó aquí cada variedad a sus etapas. Cuantas más temporadas tenga una variedad, más se ajustan sus fechas a ellas.</translation>
     </message>
     <message>
-        <source>No dates yet. Add those of your own book, or bring them over from the stages you note this season.</source>
-        <translation>Aún no hay fechas. Agregue las de su propia libreta, o páselas de las etapas que anote esta temporada.</translation>
-    </message>
-    <message>
         <source>Dates of past seasons</source>
         <translation>Fechas de temporadas pasadas</translation>
     </message>
@@ -3460,6 +3456,10 @@ más</translation>
     <message>
         <source>Ta&amp;ke the chosen one away</source>
         <translation>&amp;Quitar la elegida</translation>
+    </message>
+    <message>
+        <source>No dates yet. Add those of your own book; what you note this season joins them next year.</source>
+        <translation>Aún no hay fechas. Agregue las de su propia libreta; lo que anote esta temporada se suma el próximo año.</translation>
     </message>
 </context>
 <context>

@@ -130,24 +130,24 @@ TEST_F(CliWeatherTest, aFileThatIsNoWeatherLeavesTheOrchardAlone) {
 }
 
 TEST_F(CliWeatherTest, aDayIsTypedIn) {
-  const Said said =
-      weather({"--day", "2027-04-05", "--min", "-1.5", "--max", "12", "--rain", "3,2"});
+  const Said said = weather({"--day",
+                             "2027-04-05",
+                             "--min",
+                             "-1.5",
+                             "--max",
+                             "12",
+                             "--unit",
+                             "C",
+                             "--rain",
+                             "3,2",
+                             "--rain-unit",
+                             "mm"});
   EXPECT_EQ(said.code, 0) << said.err;
   EXPECT_EQ(firstLine(said.out), "Weather of 5 April 2027 typed in.");
-  EXPECT_EQ(weather({"--day",
-                     "2027-04-07",
-                     "--min",
-                     "32",
-                     "--max",
-                     "50",
-                     "--unit",
-                     "F",
-                     "--rain",
-                     "0.1",
-                     "--rain-unit",
-                     "in"})
-                .code,
-            0);
+  EXPECT_EQ(
+      weather({"--day", "2027-04-07", "--min", "32", "--max", "50", "--rain", "0.1"})
+          .code,
+      0);
   EXPECT_EQ(weather({"--csv"}).out,
             "day,minimum,maximum,rain,source\n"
             "2027-04-05,-1.50,12.00,3.20,typed\n"
@@ -168,6 +168,8 @@ TEST_F(CliWeatherTest, aDayIsTypedAlikeInAnyLocale) {
                            "1.5",
                            "--max",
                            "12",
+                           "--unit",
+                           "C",
                            "--today",
                            "2027-04-06"},
                           {{"LC_ALL", locale}});
