@@ -71,7 +71,7 @@ Words capitalised(Words words) {
 Words placeOf(const Orchard& orchard, const std::vector<PlantingId>& plantings) {
   const auto names = placeNames(orchard, plantings);
   if (names.size() > mostBlocksNamed && plantings.size() == orchard.plantings.size())
-    return {"in all blocks", "en todos los bloques"};
+    return {"in all blocks", "en todos los cuadros"};
   std::string named;
   const std::size_t count =
       names.size() > mostBlocksNamed ? mostBlocksNamed - 1 : names.size();
@@ -89,8 +89,8 @@ Sentence sentenceOf(const Orchard& orchard, const StageShift& shift) {
           ? counting(days, {"day earlier", "día antes"}, {"days earlier", "días antes"})
           : counting(days, {"day later", "día después"}, {"days later", "días después"});
   const Words tasks = counting(shift.tasks,
-                               {"task moved", "tarea se movió"},
-                               {"tasks moved", "tareas se movieron"});
+                               {"task moved", "trabajo se movió"},
+                               {"tasks moved", "trabajos se movieron"});
   std::vector<Value> values{capitalised(stageByCode(shift.bbch)->name),
                             placeOf(orchard, shift.plantings),
                             moved,
