@@ -156,21 +156,22 @@ void WeatherPage::showPart(Part part) {
   part_ = part;
   for (const auto& [way, button] : ways_) button->setChecked(way == part);
   showParts();
-  if (!isVisible()) return;
-  if (const auto panel = panels_.find(part); panel != panels_.end())
-    panel->second->takeFocus();
-  else
-    stages_->takeFocus();
   // Where the page is narrow the panel stands below the chart, once it is laid out.
-  QMetaObject::invokeMethod(this, &WeatherPage::bringIntoSight, Qt::QueuedConnection);
+  if (isVisible())
+    QMetaObject::invokeMethod(this, &WeatherPage::goToPart, Qt::QueuedConnection);
 }
 
-void WeatherPage::bringIntoSight() {
+/// Into sight first: a field that takes the keyboard out of sight gets no ring.
+void WeatherPage::goToPart() {
   const auto panel = panels_.find(part_);
-  if (panel == panels_.end()) return area_->ensureVisible(0, 0);
+  if (panel == panels_.end()) {
+    area_->ensureVisible(0, 0);
+    return stages_->takeFocus();
+  }
   const QPoint corner = panel->second->mapTo(area_->widget(), QPoint{});
   area_->ensureVisible(0, corner.y() + panel->second->height(), 0, 20);
   area_->ensureVisible(0, corner.y(), 0, 20);
+  panel->second->takeFocus();
 }
 
 void WeatherPage::showParts() {

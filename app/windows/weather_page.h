@@ -65,7 +65,7 @@ private:
   void refreshPlantings();
   void showSeason();
   void showParts();
-  void bringIntoSight();
+  void goToPart();
   void tellShift(const std::vector<PlanDifference>& differences,
                  const std::vector<Sentence>& why);
   void arrange();
