@@ -46,9 +46,9 @@ ChartLayout::ChartLayout(const HeatScene& scene,
 HeatChart ChartLayout::made(bool legendAbove) {
   divide(legendAbove);
   drawAxis();
-  drawMonths();
   drawCurves();
   markToday();
+  drawMonths();
   markStages();
   layOutRows();
   tellToday();
@@ -128,29 +128,31 @@ QString ChartLayout::monthText(Day month, double room) const {
 
 void ChartLayout::drawMonths() {
   const double y = chart_.plot.bottom();
-  Day month = scene_.days.first;
-  while (month <= scene_.days.last) {
+  for (Day month = scene_.days.first; month <= scene_.days.last;) {
     const Day next = firstOfNextMonth(month);
     const double x = chart_.x(month);
     const double end =
         next <= scene_.days.last ? chart_.x(next) - px(gap) : chart_.size.width();
     chart_.ticks.emplace_back(x, y, x, y + px(monthTick));
-    const double left = x + px(gap);
-    if (const QString text = monthText(month, end - left); !text.isEmpty()) {
-      const double wide = type_.width(text, ChartFont::small);
-      QRectF box{left, y + px(gap), wide, type_.small()};
-      const double todayX = chart_.x(scene_.today);
-      const bool crossed = scene_.days.contains(scene_.today)
-                           && box.left() - px(gap) < todayX
-                           && todayX < box.right() + px(gap);
-      if (crossed && todayX + px(2 * gap) + wide <= end)
-        box.moveLeft(todayX + px(2 * gap));
-      else if (crossed)
-        clear(box);
-      add(box, text, ChartFont::small, ChartInk::muted);
-    }
+    nameMonth(month, {x + px(gap), y + px(gap), end - x - px(gap), type_.small()});
     month = next;
   }
+}
+
+/// Right of today's line where that would run through the name.
+void ChartLayout::nameMonth(Day month, const QRectF& room) {
+  const QString text = monthText(month, room.width());
+  if (text.isEmpty()) return;
+  QRectF box = room;
+  box.setWidth(type_.width(text, ChartFont::small));
+  if (crossesToday(box)) {
+    const double beside = chart_.today->x1() + px(2 * gap);
+    if (beside + box.width() <= room.right())
+      box.moveLeft(beside);
+    else
+      clear(box);
+  }
+  add(box, text, ChartFont::small, ChartInk::muted);
 }
 
 QPolygonF ChartLayout::curve(const std::vector<HeatSample>& samples) const {

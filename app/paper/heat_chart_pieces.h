@@ -94,6 +94,7 @@ private:
   void divide(bool legendAbove);
   void drawAxis();
   void drawMonths();
+  void nameMonth(Day month, const QRectF& room);
   QString monthText(Day month, double room) const;
   void drawCurves();
   QPolygonF curve(const std::vector<HeatSample>& samples) const;

@@ -166,6 +166,15 @@ void ChartLayout::explainRows() {
     }
 }
 
+namespace {
+
+/// Of a season of which some day is known.
+Day lastKnown(const SeasonHeat& heat) {
+  return heat.forecast.empty() ? heat.measured.back().day : heat.forecast.back().day;
+}
+
+}  // namespace
+
 ChartBlock ChartLayout::todayBlock() const {
   const SeasonHeat& heat = scene_.heat;
   ChartBlock block;
@@ -184,6 +193,13 @@ ChartBlock ChartLayout::todayBlock() const {
       {voice_.say(Sentence{phrase("HeatChart", "%1 so far,"), {nameOf(heat.measure)}}),
        ChartFont::small});
   block.lines.push_back({toTheMiddleText(heat, voice_), ChartFont::small});
+  constexpr int longUnknown = 2;
+  const Day known = lastKnown(heat);
+  if (daysBetween(known, scene_.today) > longUnknown)
+    block.lines.push_back({voice_.say(Sentence{phrase("HeatChart", "weather known to %1"),
+                                               {voice_.dayOfYear(known).toStdString()}}),
+                           ChartFont::small,
+                           ChartInk::muted});
   if (heat.missingDays > 0) {
     const std::int64_t days = heat.missingDays;
     block.lines.push_back(

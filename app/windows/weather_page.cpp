@@ -27,6 +27,7 @@ namespace topwire {
 namespace {
 
 constexpr int besideWidth = 344;
+constexpr int heightWhereItScrolls = 580;
 constexpr int narrowBelow = 1000;  // then what is beside the chart goes under it
 
 QString fileName(const HeatScene& scene) {
@@ -268,6 +269,7 @@ void WeatherPage::arrange() {
   body_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
   beside_->setMinimumWidth(narrow ? 0 : besideWidth);
   beside_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : besideWidth);
+  heat_->setMinimumHeight(narrow ? heightWhereItScrolls : 0);
   stages_->setScrolling(!narrow);
 }
 

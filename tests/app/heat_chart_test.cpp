@@ -168,6 +168,15 @@ TEST(HeatChart, SaysWhereTheBandComesFromAverages) {
   EXPECT_THAT(texts, Not(Contains(HasSubstr("past years"))));
 }
 
+TEST(HeatChart, SaysHowFarTheWeatherIsKnownWhereItEndedLongAgo) {
+  HeatScene scene = inventedScene(newYear, april8);
+  scene.heat.missingDays = 3;
+  scene.today = dayOf(2027, 5, 1);
+  const auto texts = textsOf(chartOf(scene, {732, 640}));
+  EXPECT_THAT(texts, Contains("weather known to 14 April"));
+  EXPECT_THAT(texts, Contains("3 days missing"));
+}
+
 TEST(HeatChart, SaysHowToBringWeatherInWhereThereIsNone) {
   HeatScene scene = inventedScene(newYear, april8);
   scene.heat = inventedHeat(newYear, newYear, 0, 0);

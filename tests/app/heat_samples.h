@@ -1,7 +1,9 @@
 #pragma once
 
 #include "app/paper/heat_chart.h"
+#include "core/phenology/stage.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
