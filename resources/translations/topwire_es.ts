@@ -1214,6 +1214,10 @@
         <source>eight in ten %1 to %2</source>
         <translation>ocho de cada diez: %1 a %2</translation>
     </message>
+    <message>
+        <source>weather known to %1</source>
+        <translation>clima conocido hasta el %1</translation>
+    </message>
 </context>
 <context>
     <name>Leaf</name>
