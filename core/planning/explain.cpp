@@ -89,7 +89,39 @@ Sentence aboutWeatherToCome(const HeatBasis& heat) {
           {std::int64_t{heat.pastSeasons}}};
 }
 
-std::vector<Sentence> aboutStage(const StageEstimate& stage) {
+/// The heat of late winter counts in part; by March, September in the south, nine tenths
+/// of it do.
+Sentence aboutHeat(const HeatBasis& heat, Hemisphere hemisphere) {
+  std::vector<Value> values{
+      Figure{heat.reached, 0}, Figure{heat.needed, 0}, Figure{heat.base, 0}, heat.from};
+  const Season season = seasonOf(heat.from, hemisphere);
+  if (heat.from >= localSeasonDay(season, hemisphere, 3, 1))
+    return {
+        phrase("Why",
+               "Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C)."),
+        std::move(values)};
+  values.emplace_back(hemisphere == Hemisphere::north ? Words{"March", "marzo"}
+                                                      : Words{"September", "septiembre"});
+  return {phrase("Why",
+                 "Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, "
+                 "before %5 in part)."),
+          std::move(values)};
+}
+
+void tellHeat(const HeatBasis& heat, Hemisphere hemisphere, std::vector<Sentence>& told) {
+  told.push_back(aboutHeat(heat, hemisphere));
+  told.push_back(aboutWeatherToCome(heat));
+  if (heat.ownSeasons > 0)
+    told.emplace_back(
+        counted(
+            heat.ownSeasons,
+            phrase("Why", "What is needed is corrected by your own dates of %1 season."),
+            phrase("Why",
+                   "What is needed is corrected by your own dates of %1 seasons.")),
+        std::vector<Value>{std::int64_t{heat.ownSeasons}});
+}
+
+std::vector<Sentence> aboutStage(const StageEstimate& stage, Hemisphere hemisphere) {
   const Words name = stageByCode(stage.bbch)->name;
   if (stage.kind == StageKind::observed)
     return {{phrase("Why", "Seen on %2: %1."), {name, stage.date}}};
@@ -97,25 +129,7 @@ std::vector<Sentence> aboutStage(const StageEstimate& stage) {
   told.emplace_back(
       phrase("Why", "Expected on %2: %1; eight years in ten between %3 and %4."),
       std::vector<Value>{name, stage.date, stage.early, stage.late});
-  if (stage.heat)
-    told.emplace_back(
-        phrase(
-            "Why",
-            "Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, before "
-            "March in part)."),
-        std::vector<Value>{Figure{stage.heat->reached, 0},
-                           Figure{stage.heat->needed, 0},
-                           Figure{stage.heat->base, 0},
-                           stage.heat->from});
-  if (stage.heat) told.push_back(aboutWeatherToCome(*stage.heat));
-  if (stage.heat && stage.heat->ownSeasons > 0)
-    told.emplace_back(
-        counted(
-            stage.heat->ownSeasons,
-            phrase("Why", "What is needed is corrected by your own dates of %1 season."),
-            phrase("Why",
-                   "What is needed is corrected by your own dates of %1 seasons.")),
-        std::vector<Value>{std::int64_t{stage.heat->ownSeasons}});
+  if (stage.heat) tellHeat(*stage.heat, hemisphere, told);
   if (stage.kind == StageKind::byOffset)
     told.emplace_back(
         phrase("Why",
@@ -243,7 +257,8 @@ private:
     if (!reason.stage) return;
     const bool told = before && before->stage == reason.stage;
     if (!told)
-      for (Sentence& sentence : aboutStage(*reason.stage))
+      for (Sentence& sentence :
+           aboutStage(*reason.stage, orchard_->settings.hemisphere()))
         told_.push_back(std::move(sentence));
     if (reason.earlyEdge != EarlyEdge::none
         && !(told && before->earlyEdge == reason.earlyEdge))

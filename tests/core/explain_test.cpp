@@ -1,5 +1,6 @@
 #include "core/planning/explain.h"
 
+#include "core/phenology/weather_forecaster.h"
 #include "tests/support/builders.h"
 #include "tests/support/operations.h"
 
@@ -112,6 +113,34 @@ TEST_F(ExplainTest, TellsWhoseWordAVigourClassIs) {
   EXPECT_THAT(why(rub), Contains(HasSubstr("Vigour class: moderate, from Gala")));
   orchard.plantings.begin()->second.vigour = Vigour::strong;
   EXPECT_THAT(why(rub), Contains("Vigour class: strong, by the grower's word."));
+}
+
+/// The heat behind an edge, as told of a planting of that orchard.
+std::string heatTold(const Orchard& orchard, Season season, Day today) {
+  const WeatherForecaster forecaster{shippedTables()};
+  const Programmes rub = programmesOf({operation("rub", atStage(57), atStage(60))});
+  const Trade trade{shippedTables(), rub, forecaster};
+  const Plan plan = planTasks(orchard, trade, {season, season}, today);
+  for (const Sentence& sentence : explain(orchard, trade, plan.tasks.at(0)))
+    if (inEnglish(sentence).starts_with("Heat:")) return inEnglish(sentence);
+  return {};
+}
+
+TEST_F(ExplainTest, TellsUntilWhenHeatCountsInPart) {
+  EXPECT_THAT(heatTold(orchard, {2027}, dayOf(2027, 4, 6)),
+              HasSubstr("(degree days above 3 °C, before March in part)"));
+  EXPECT_THAT(heatTold(orchardOfOne(southernSettings(), dayOf(2025, 9, 10)),
+                       {2027},
+                       dayOf(2027, 9, 6)),
+              HasSubstr("(degree days above 3 °C, before September in part)"));
+}
+
+TEST_F(ExplainTest, HeatSinceAStageSeenInSpringCountsWhole) {
+  const Observation seen{
+      {0, 9}, orchard.plantings.begin()->first, 53, dayOf(2027, 3, 28), {}};
+  orchard.observations[seen.id] = seen;
+  EXPECT_THAT(heatTold(orchard, {2027}, dayOf(2027, 4, 6)),
+              HasSubstr("since 29 March 2027 (degree days above 3 °C)"));
 }
 
 TEST_F(ExplainTest, EveryShippedTaskCanSayWhyInBothLanguages) {
