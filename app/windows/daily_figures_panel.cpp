@@ -154,7 +154,8 @@ Checked<Change> DailyFiguresPanel::deed(FieldReader& fields) const {
   };
   DatedWeather typed;
   typed.day = dayTyped();
-  typed.weather.source = WeatherSource::typed;
+  typed.weather.source =
+      typed.day > session_->today() ? WeatherSource::forecast : WeatherSource::typed;
   typed.weather.minimum =
       fields.temperatureIfAny("minimum", minimum_->text(), before(&WeatherDay::minimum));
   typed.weather.maximum =

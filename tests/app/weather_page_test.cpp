@@ -265,6 +265,17 @@ TEST_F(WeatherPageTest, aDayOfTheTableStandsInTheFieldsAndIsForgotten) {
   EXPECT_EQ(known(dayOf(2027, 4, 3)), nullptr);
 }
 
+TEST_F(WeatherPageTest, aDayToComeIsTypedAsAForecast) {
+  startOnWeather(creek());
+  click("dailyFiguresWay");
+  chooseDay("field-day", dayOf(2027, 4, 9));
+  fill("field-minimum", QStringLiteral("2"));
+  fill("field-maximum", QStringLiteral("8"));
+  click("keepDay");
+  ASSERT_NE(known(dayOf(2027, 4, 9)), nullptr);
+  EXPECT_EQ(known(dayOf(2027, 4, 9))->source, WeatherSource::forecast);
+}
+
 constexpr const char* threeDays =
     "date,minimum C,maximum C,rain mm\n"
     "2027-04-01,1.5,9.0,0\n"
