@@ -1,7 +1,7 @@
 #include "core/weather/degree_days.h"
+#include "tests/support/builders.h"
 #include "tests/support/weather_text.h"
 
-#include <cstdlib>
 #include <fstream>
 #include <map>
 #include <optional>
@@ -30,17 +30,12 @@ std::map<int, double> sumsByYear(const WeatherFile& file, unsigned lastMonth) {
 }
 
 /// Seattle-Tacoma 2012 to 2015, degrees C and mm: seattle-weather.csv of the package
-/// vega-datasets 3.2.1, made from GHCN-Daily, a work of the United States Government. The
-/// sums of January to April above 6.1 degrees C were worked by another program.
+/// vega-datasets, made from GHCN-Daily; a work of the United States Government, so that
+/// it may stand beside this. The sums of January to April above 6.1 degrees C were worked
+/// by another program.
 TEST(DailyWeatherFiles, seattle) {
-  const char* named = std::getenv("TOPWIRE_SEATTLE_WEATHER");
-  const auto text = contentOf(named != nullptr ? named
-                                               : TOPWIRE_SOURCE_DIR
-                                  "/../shared/data/seattle-weather.csv");
-  if (!text)
-    GTEST_SKIP() << "seattle-weather.csv is not at hand; name it in the variable "
-                    "TOPWIRE_SEATTLE_WEATHER";
-  const WeatherFile file = readWhole(*text);
+  const WeatherFile file =
+      readWhole(testing::sourceText("tests/outside/seattle-weather.csv"));
   EXPECT_EQ(file.report.wholeDays, 1461);
   EXPECT_EQ(file.report.gaps, 0);
   EXPECT_EQ(file.report.unit, TemperatureUnit::celsius);
