@@ -2,6 +2,7 @@
 
 #include "app/look/look.h"
 #include "app/words/say.h"
+#include "core/units/conversions.h"
 
 #include <QBrush>
 
@@ -11,8 +12,6 @@
 namespace topwire {
 
 namespace {
-
-constexpr double millimetresInInch = 25.4;
 
 /// The last day of which anything is known, no earlier than `today`.
 Day lastKnown(const Orchard& orchard, Day today) {
@@ -41,14 +40,14 @@ std::vector<DayFigures> dayFigures(const Orchard& orchard, Day first, Day today)
 }
 
 QString temperatureText(double celsius, UnitSystem units) {
-  const double shown = units == UnitSystem::metric ? celsius : celsius * 9 / 5 + 32;
+  const double shown = units == UnitSystem::metric ? celsius : toFahrenheit(celsius);
   return QLocale().toString(shown + 0.0, 'f', 1);
 }
 
 QString rainAmountText(double millimetres, UnitSystem units) {
   return units == UnitSystem::metric
              ? QLocale().toString(millimetres, 'f', 1)
-             : QLocale().toString(millimetres / millimetresInInch, 'f', 2);
+             : QLocale().toString(millimetres / millimetresPerInch, 'f', 2);
 }
 
 QString temperatureUnit(UnitSystem units) {
@@ -99,7 +98,8 @@ int WeatherDaysModel::columnCount(const QModelIndex& parent) const {
 }
 
 QString WeatherDaysModel::text(const DayFigures& figures, int column) const {
-  if (column == day) return shortDayText(figures.day);
+  if (column == day)
+    return weekdayBrief(figures.day) + QLatin1Char(' ') + briefDay(figures.day);
   if (column == source)
     return figures.isGap     ? tr("missing")
            : figures.weather ? nameOf(figures.weather->source)

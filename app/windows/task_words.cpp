@@ -20,12 +20,6 @@ QString with(Phrase phrase, const QString& value) {
   return say(Sentence{phrase, {value.toStdString()}});
 }
 
-QString weekdayBrief(Day day) {
-  const QLocale locale{language() == Language::spanish ? QLocale::Spanish
-                                                       : QLocale::English};
-  return locale.dayName(isoWeekday(day), QLocale::ShortFormat);
-}
-
 QString closingText(Day closes, Day today) {
   if (closes == today) return say(Sentence{phrase("Task", "closes today")});
   return with(phrase("Task", "closes %1"), weekdayBrief(closes));
@@ -43,19 +37,6 @@ QString placesText(const Orchard& orchard, const SharedCaution& caution) {
 }
 
 }  // namespace
-
-QString briefDay(Day day) {
-  const CivilDate c = civil(day);
-  const QDate date{static_cast<int>(c.year()),
-                   static_cast<int>(static_cast<unsigned>(c.month())),
-                   static_cast<int>(static_cast<unsigned>(c.day()))};
-  const bool spanish = language() == Language::spanish;
-  const QLocale names{spanish ? QLocale::Spanish : QLocale::English};
-  const QString order = QLocale{}.dateFormat(QLocale::ShortFormat);
-  const bool monthFirst = !spanish && order.startsWith(QLatin1Char('M'));
-  return names.toString(date,
-                        monthFirst ? QStringLiteral("MMM d") : QStringLiteral("d MMM"));
-}
 
 QString figureText(double value) {
   const double rounded = std::round(value * 10) / 10;

@@ -8,8 +8,6 @@ namespace topwire {
 
 /// What the calendar says of tasks, in the reader's language.
 
-/// "24 Apr", or "Apr 24" where the locale writes the month first.
-QString briefDay(Day day);
 /// A task's state with the day that matters most: "3 days late", "closes Sat",
 /// "to 24 Apr", "from 12 Apr".
 QString urgencyText(const TaskView& view, Day today);

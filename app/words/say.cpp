@@ -329,6 +329,21 @@ QString shortDayText(Day day) {
   return spoken().voice.shortDay(day);
 }
 
+QString briefDay(Day day) {
+  const bool spanish = language() == Language::spanish;
+  const QLocale names{spanish ? QLocale::Spanish : QLocale::English};
+  const QString order = QLocale{}.dateFormat(QLocale::ShortFormat);
+  const bool monthFirst = !spanish && order.startsWith(QLatin1Char('M'));
+  return names.toString(dateOf(day),
+                        monthFirst ? QStringLiteral("MMM d") : QStringLiteral("d MMM"));
+}
+
+QString weekdayBrief(Day day) {
+  const QLocale names{language() == Language::spanish ? QLocale::Spanish
+                                                      : QLocale::English};
+  return names.dayName(isoWeekday(day), QLocale::ShortFormat);
+}
+
 QString weekdayText(Day day) {
   return spoken().voice.weekday(day);
 }

@@ -84,6 +84,10 @@ QString say(Length length, UnitSystem units);
 Language language();
 QString dayText(Day day);
 QString shortDayText(Day day);
+/// "24 Apr", or "Apr 24" where the locale writes the month first.
+QString briefDay(Day day);
+/// "Sat".
+QString weekdayBrief(Day day);
 QString weekdayText(Day day);
 QString monthText(Day day);
 QString hoursText(double hours);

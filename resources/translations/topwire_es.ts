@@ -282,7 +282,7 @@
     </message>
     <message>
         <source>damp</source>
-        <translation>humedad</translation>
+        <translation>húmedo</translation>
     </message>
     <message>
         <source>heat</source>
@@ -2743,10 +2743,6 @@
         <translation>Lo que falta se toma de %1 temporadas pasadas, una por una.</translation>
     </message>
     <message>
-        <source>Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, before March in part).</source>
-        <translation>Calor: van %1 de %2 unidades de calor desde el %4 (grados día por encima de %3 °C, antes de marzo solo en parte).</translation>
-    </message>
-    <message>
         <source>What is needed is corrected by your own dates of %1 season.</source>
         <translation>Lo necesario se corrige con sus propias fechas de %1 temporada.</translation>
     </message>
@@ -2769,6 +2765,14 @@
     <message>
         <source>Bloom may come early: of the span from %1 to %2 the early edge is taken, so that it is done before %3 in nine seasons of ten.</source>
         <translation>La floración puede adelantarse: del lapso del %1 al %2 se toma el inicio, para terminar antes de %3 en nueve de cada diez temporadas.</translation>
+    </message>
+    <message>
+        <source>Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C).</source>
+        <translation>Calor: van %1 de %2 unidades de calor desde el %4 (grados día por encima de %3 °C).</translation>
+    </message>
+    <message>
+        <source>Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, before %5 in part).</source>
+        <translation>Calor: van %1 de %2 unidades de calor desde el %4 (grados día por encima de %3 °C, antes de %5 solo en parte).</translation>
     </message>
 </context>
 <context>
