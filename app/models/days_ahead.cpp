@@ -1,7 +1,9 @@
 #include "app/models/days_ahead.h"
 
+#include "app/models/weather_days.h"
 #include "app/words/say.h"
-#include "core/weather/normals.h"
+#include "core/units/conversions.h"
+#include "core/weather/site_correction.h"
 
 #include <QStringList>
 
@@ -9,22 +11,9 @@ namespace topwire {
 
 namespace {
 
-constexpr double millimetresInInch = 25.4;
-
-WeatherDay correctedFor(const Orchard& orchard,
-                        const Planting& planting,
-                        WeatherDay weather) {
-  const double lapse =
-      lapseCorrection(elevationOf(orchard, planting), orchard.settings.stationElevation);
-  const Block& block = blockOf(orchard, planting);
-  if (weather.minimum) *weather.minimum += lapse + block.minimumCorrection;
-  if (weather.maximum) *weather.maximum += lapse + block.maximumCorrection;
-  return weather;
-}
-
 QString degrees(const std::optional<double>& celsius, UnitSystem units) {
   if (!celsius) return QStringLiteral("–");
-  const double shown = units == UnitSystem::metric ? *celsius : *celsius * 9 / 5 + 32;
+  const double shown = units == UnitSystem::metric ? *celsius : toFahrenheit(*celsius);
   return QLocale().toString(qRound(shown));
 }
 
@@ -35,12 +24,13 @@ std::vector<DayAhead> daysAhead(const Session& session,
                                 int count) {
   const Orchard& orchard = session.orchard();
   const Outlook& outlook = session.outlooks().at(planting.id);
+  const SiteCorrection correction = correctionOf(orchard, planting);
   std::vector<DayAhead> days;
   for (int i = 0; i < count; ++i) {
     DayAhead ahead;
     ahead.day = plusDays(session.today(), i);
     if (const WeatherDay* known = weatherOn(orchard, ahead.day))
-      ahead.weather = correctedFor(orchard, planting, *known);
+      ahead.weather = correction.at(*known);
     ahead.cautions = cautionsFor(orchard, session.tables(), planting, outlook, ahead.day);
     days.push_back(std::move(ahead));
   }
@@ -75,16 +65,12 @@ QString rangeText(const WeatherDay& weather, UnitSystem units, bool bare) {
   const QString range = QStringLiteral("%1 / %2").arg(degrees(weather.minimum, units),
                                                       degrees(weather.maximum, units));
   if (bare) return range;
-  return range
-         + (units == UnitSystem::metric ? QStringLiteral(" °C") : QStringLiteral(" °F"));
+  return range + QLatin1Char(' ') + temperatureUnit(units);
 }
 
 QString rainText(const WeatherDay& weather, UnitSystem units) {
   if (!weather.rain || *weather.rain <= 0) return {};
-  if (units == UnitSystem::metric)
-    return QLocale().toString(*weather.rain, 'f', 1) + QStringLiteral(" mm");
-  return QLocale().toString(*weather.rain / millimetresInInch, 'f', 2)
-         + QStringLiteral(" in");
+  return rainAmountText(*weather.rain, units) + QLatin1Char(' ') + rainUnit(units);
 }
 
 QString describe(const DayAhead& day, UnitSystem units) {

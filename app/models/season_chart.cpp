@@ -1,17 +1,13 @@
 #include "app/models/season_chart.h"
 
+#include "core/units/conversions.h"
+
 #include <algorithm>
 #include <cmath>
 
 namespace topwire {
 
 namespace {
-
-constexpr double fahrenheitPerCelsius = 1.8;
-
-Season seasonNow(const Session& session) {
-  return seasonOf(session.today(), session.orchard().settings.hemisphere());
-}
 
 SeasonHeat inFahrenheit(SeasonHeat heat) {
   for (auto* samples : {&heat.measured, &heat.forecast, &heat.likely})
@@ -51,7 +47,7 @@ std::optional<Day> lastSeason(const Session& session,
                               int bbch) {
   const Orchard& orchard = session.orchard();
   const Hemisphere hemisphere = orchard.settings.hemisphere();
-  const Season before = seasonNow(session).plus(-1);
+  const Season before = session.season().plus(-1);
   for (const auto& [id, seen] : orchard.observations)
     if (seen.planting == planting.id && seen.bbch == bbch
         && seasonOf(seen.day, hemisphere) == before)
@@ -69,7 +65,7 @@ QString againstLastSeason(const Session& session,
   const auto before = lastSeason(session, planting, stage.bbch);
   if (!before) return {};
   const Hemisphere hemisphere = session.orchard().settings.hemisphere();
-  const Season season = seasonNow(session);
+  const Season season = session.season();
   const int later = daysBetween(firstDayOf(season, hemisphere), stage.date)
                     - daysBetween(firstDayOf(season.plus(-1), hemisphere), *before);
   const std::string name = nameOf(season.plus(-1), hemisphere);
@@ -117,7 +113,7 @@ HeatScene heatScene(const Session& session,
                     HeatMeasure measure) {
   const Orchard& orchard = session.orchard();
   const Hemisphere hemisphere = orchard.settings.hemisphere();
-  const Season season = seasonNow(session);
+  const Season season = session.season();
   HeatScene scene;
   scene.heat = seasonHeat(orchard, planting, season, session.today(), measure);
   if (measure == HeatMeasure::degreeDays && orchard.settings.units != UnitSystem::metric)
@@ -181,8 +177,7 @@ QString measureText(const Orchard& orchard, HeatMeasure measure) {
     return say(Sentence{phrase("Weather", "Heat units, which the dates come from; %1"),
                         {station}});
   const bool metric = settings.units == UnitSystem::metric;
-  const double base =
-      metric ? baseOf(measure) : baseOf(measure) * fahrenheitPerCelsius + 32;
+  const double base = metric ? baseOf(measure) : toFahrenheit(baseOf(measure));
   return say(Sentence{metric ? phrase("Weather", "Degree days above %1 °C; %2")
                              : phrase("Weather", "Degree days above %1 °F; %2"),
                       {Figure{base, metric ? 1 : 0}, station}});

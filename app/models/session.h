@@ -53,6 +53,9 @@ public:
 
   void setToday(Day today);
 
+  /// That `today` lies in.
+  Season season() const;
+
   const Orchard& orchard() const { return bench_->orchard(); }
 
   const TradeTables& tables() const { return *tables_; }
@@ -117,7 +120,6 @@ private:
   std::vector<Sentence> whyMoved(const std::vector<PlanDifference>& moved,
                                  const Outlooks& before,
                                  Season seasonBefore) const;
-  Season season() const;
   /// Stores what planning made of the tasks; what that moved, for telling.
   std::vector<PlanDifference> store(SeasonSpan seasons);
 

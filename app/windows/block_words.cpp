@@ -45,7 +45,7 @@ const QString& dot() {
 }  // namespace
 
 Season currentSeason(const Session& session) {
-  return seasonOf(session.today(), session.orchard().settings.hemisphere());
+  return session.season();
 }
 
 QString sayCounted(std::int64_t count, Phrase one, Phrase many) {

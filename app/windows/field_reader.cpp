@@ -1,6 +1,7 @@
 #include "app/windows/field_reader.h"
 
 #include "app/models/weather_days.h"
+#include "core/units/conversions.h"
 
 #include <QLocale>
 
@@ -9,8 +10,6 @@
 namespace topwire {
 
 namespace {
-
-constexpr double fahrenheitInCelsius = 1.8;
 
 /// With a decimal point or comma, and either sign for minus.
 std::optional<double> parseNumber(const QString& text) {
@@ -105,7 +104,7 @@ double FieldReader::correction(const char* place, const QString& text, double be
                           "%1 is not a difference in degrees. Write it as -1.5 °C or "
                           "-3 °F."),
                    {this->text(text)}});
-  return value.value_or(0) / (unit == UnitSystem::metric ? 1 : fahrenheitInCelsius);
+  return value.value_or(0) / (unit == UnitSystem::metric ? 1 : fahrenheitPerCelsius);
 }
 
 std::optional<double> FieldReader::temperatureIfAny(const char* place,
@@ -114,17 +113,16 @@ std::optional<double> FieldReader::temperatureIfAny(const char* place,
   if (text.trimmed().isEmpty()) return std::nullopt;
   if (before && text == temperatureText(*before, units_)) return before;
   const double typed = number(place, text);
-  return units_ == UnitSystem::metric ? typed : (typed - 32) * 5 / 9;
+  return units_ == UnitSystem::metric ? typed : toCelsius(typed);
 }
 
 std::optional<double> FieldReader::rainIfAny(const char* place,
                                              const QString& text,
                                              std::optional<double> before) {
-  constexpr double millimetresInInch = 25.4;
   if (text.trimmed().isEmpty()) return std::nullopt;
   if (before && text == rainAmountText(*before, units_)) return before;
   const double typed = number(place, text);
-  return units_ == UnitSystem::metric ? typed : typed * millimetresInInch;
+  return units_ == UnitSystem::metric ? typed : typed * millimetresPerInch;
 }
 
 RowSet FieldReader::rows(const char* place, const QString& text) {
@@ -136,7 +134,7 @@ RowSet FieldReader::rows(const char* place, const QString& text) {
 QString correctionText(double celsius, UnitSystem units) {
   if (celsius == 0) return {};
   const bool metric = units == UnitSystem::metric;
-  const double shown = metric ? celsius : celsius * fahrenheitInCelsius;
+  const double shown = metric ? celsius : celsius * fahrenheitPerCelsius;
   return QLocale::c().toString(shown, 'g', 3)
          + (metric ? QStringLiteral(" °C") : QStringLiteral(" °F"));
 }

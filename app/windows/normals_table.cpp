@@ -1,5 +1,7 @@
 #include "app/windows/normals_table.h"
 
+#include "core/units/conversions.h"
+
 #include <QHeaderView>
 #include <QLocale>
 #include <QSignalBlocker>
@@ -15,11 +17,11 @@ constexpr int cellHeight = 32;
 constexpr int headHeight = 28;
 
 double toShown(double celsius, UnitSystem units) {
-  return units == UnitSystem::metric ? celsius : celsius * 9 / 5 + 32;
+  return units == UnitSystem::metric ? celsius : toFahrenheit(celsius);
 }
 
-double toCelsius(double shown, UnitSystem units) {
-  return units == UnitSystem::metric ? shown : (shown - 32) * 5 / 9;
+double fromShown(double shown, UnitSystem units) {
+  return units == UnitSystem::metric ? shown : toCelsius(shown);
 }
 
 }  // namespace
@@ -76,7 +78,7 @@ void NormalsTable::take(int row, int column) {
   } else {
     unreadable_.clear();
     auto& side = row == minimumRow ? normals_.minimum : normals_.maximum;
-    side[static_cast<std::size_t>(column)] = toCelsius(shown, units_);
+    side[static_cast<std::size_t>(column)] = fromShown(shown, units_);
   }
   Q_EMIT edited();
 }

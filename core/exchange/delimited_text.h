@@ -31,6 +31,9 @@ private:
   std::size_t number_ = 0;
 };
 
+/// Without the mark that some programs put before UTF-8.
+std::string_view withoutByteOrderMark(std::string_view text);
+
 /// Splits one line at `separator`, after RFC 4180: a field may stand in quotes, and then
 /// hold the separator and doubled quotes. Blanks around fields go. Fields after the
 /// thousandth are left out.

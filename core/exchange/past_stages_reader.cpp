@@ -198,15 +198,12 @@ Checked<std::vector<PlacedPastStage>> PastStagesReading::take() && {
   return std::move(dates_);
 }
 
-constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-
 }  // namespace
 
 Checked<std::vector<PlacedPastStage>> readPastStages(std::string_view text,
                                                      const std::string& file,
                                                      IdSource& ids) {
-  if (text.starts_with(byteOrderMark)) text.remove_prefix(byteOrderMark.size());
-  TextLines lines{text};
+  TextLines lines{withoutByteOrderMark(text)};
   const auto head = lines.next();
   const auto layout = head ? findLayout(*head) : std::nullopt;
   if (!layout)

@@ -1,6 +1,7 @@
 #include "core/phenology/planting_stages.h"
 
 #include "core/phenology/stage_needs.h"
+#include "core/weather/normals.h"
 
 #include <algorithm>
 #include <array>
@@ -16,10 +17,6 @@ constexpr double squared(double x) {
 
 /// Eight in ten of a normal distribution lie within this many deviations.
 constexpr double eightInTen = 1.2816;
-
-/// The middles of ten equally likely classes of a normal distribution.
-constexpr std::array tenths{
-    -1.645, -1.036, -0.674, -0.385, -0.126, 0.126, 0.385, 0.674, 1.036, 1.645};
 
 /// Variance that each degree day from an observed stage on adds to the need of the next:
 /// first bloom's, 23 degree days after 364, spread evenly over its way.
@@ -113,8 +110,7 @@ private:
       estimate.date = estimate.early = estimate.late = *day;
     }
     estimate.degreesForElevation = correction_.forElevation;
-    estimate.degreesForBlock =
-        (correction_.minimum + correction_.maximum) / 2 - correction_.forElevation;
+    estimate.degreesForBlock = correction_.forBlock();
     dated_[estimate.bbch] = estimate;
   }
 
@@ -207,9 +203,9 @@ private:
   template <class SumWanted>
   DayQuantiles daysOver(SumWanted sumWanted) const {
     std::vector<Day> days;
-    days.reserve(courses_->sums.size() * tenths.size());
+    days.reserve(courses_->sums.size() * equallyLikely.size());
     for (std::size_t course = 0; course < courses_->sums.size(); ++course)
-      for (const double deviate : tenths)
+      for (const double deviate : equallyLikely)
         days.push_back(courses_->reaching(course, sumWanted(course, deviate)));
     std::ranges::sort(days);
     const auto at = [&](double share) {

@@ -34,10 +34,6 @@ double scatterFor(double coldestMonth) {
 /// that of single months is 1.1 to 2.4 at the same places, winter's the largest.
 constexpr double seasonDeviation = 1.5;
 
-/// The middles of ten equally likely classes of a normal distribution.
-constexpr std::array tenths{
-    -1.645, -1.036, -0.674, -0.385, -0.126, 0.126, 0.385, 0.674, 1.036, 1.645};
-
 /// Any leap year: the normals are the same in all of them.
 constexpr int referenceYear = 2000;
 
@@ -63,18 +59,6 @@ std::size_t indexIn(DaySpan season, Day day) {
 }
 
 }  // namespace
-
-SiteCorrection correctionOf(const Settings& settings) {
-  const double height = lapseCorrection(settings.elevation, settings.stationElevation);
-  return {height, height, height};
-}
-
-SiteCorrection correctionOf(const Orchard& orchard, const Planting& planting) {
-  const Block& block = blockOf(orchard, planting);
-  const double height =
-      lapseCorrection(elevationOf(orchard, planting), orchard.settings.stationElevation);
-  return {height, height + block.minimumCorrection, height + block.maximumCorrection};
-}
 
 double HeatCourses::by(std::size_t course, Day day) const {
   if (day < season.first) return 0;
@@ -132,7 +116,8 @@ const HeatCourses& SiteHeat::courses(Season season, Day today) {
 std::optional<double> SiteHeat::heatOn(Season season, Day day) const {
   const WeatherDay* weather = climate_->record.at(day);
   if (weather == nullptr) return std::nullopt;
-  return heatOf(measure_, correction_.at(*weather), daysFromFebruary(season, day));
+  const WeatherDay here = correction_.at(*weather);
+  return heatOf(measure_, {*here.minimum, *here.maximum}, daysFromFebruary(season, day));
 }
 
 HeatCourses SiteHeat::made(Season season, Day today) {
@@ -232,7 +217,7 @@ const SiteHeat::DailyHeat& SiteHeat::normalHeat() {
 
 const std::vector<SiteHeat::DailyHeat>& SiteHeat::fromNormals() {
   if (fromNormals_.empty())
-    for (const double deviate : tenths)
+    for (const double deviate : equallyLikely)
       fromNormals_.push_back(shiftedNormalHeat(seasonDeviation * deviate));
   return fromNormals_;
 }

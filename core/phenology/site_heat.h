@@ -1,33 +1,15 @@
 #pragma once
 
 #include "core/phenology/heat_units.h"
+#include "core/weather/site_correction.h"
 #include "core/weather/weather_series.h"
 
-#include <compare>
 #include <map>
 #include <optional>
 #include <utility>
 #include <vector>
 
 namespace topwire {
-
-/// Degrees C added to the station's temperatures at one place: for its height, and by the
-/// grower's own word.
-struct SiteCorrection {
-  double forElevation = 0;
-  double minimum = 0;  ///< with `forElevation` in it
-  double maximum = 0;
-
-  DayRange at(const WeatherDay& day) const {
-    return {*day.minimum + minimum, *day.maximum + maximum};
-  }
-
-  friend auto operator<=>(const SiteCorrection&, const SiteCorrection&) = default;
-};
-
-SiteCorrection correctionOf(const Orchard& orchard, const Planting& planting);
-/// At the orchard's own elevation.
-SiteCorrection correctionOf(const Settings& settings);
 
 /// What an orchard knows of its station's weather, laid out for summing heat.
 struct StationClimate {

@@ -1,6 +1,7 @@
 #include "core/planning/day_cautions.h"
 
-#include "core/weather/normals.h"
+#include "core/units/conversions.h"
+#include "core/weather/site_correction.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,8 +30,8 @@ constexpr int daysAfterCuts = 3;
 
 /// 90 and 100 F, from which Washington State asks for longer rests in outdoor work (WAC
 /// 296-62-09547).
-constexpr double hotAt = (90 - 32) / 1.8;
-constexpr double veryHotAt = (100 - 32) / 1.8;
+constexpr double hotAt = toCelsius(90);
+constexpr double veryHotAt = toCelsius(100);
 
 /// Above the temperature that kills one bud in ten: thermometers and sites differ by as
 /// much. Ours.
@@ -60,24 +61,17 @@ bool atOrAbove(double value, double limit) {
 class WeatherThere {
 public:
   WeatherThere(const Orchard& orchard, const Planting& planting)
-      : orchard_(&orchard)
-      , block_(&blockOf(orchard, planting))
-      , lapse_(lapseCorrection(elevationOf(orchard, planting),
-                               orchard.settings.stationElevation)) {}
+      : orchard_(&orchard), correction_(correctionOf(orchard, planting)) {}
 
   std::optional<WeatherDay> on(Day day) const {
     const WeatherDay* atStation = weatherOn(*orchard_, day);
     if (atStation == nullptr) return std::nullopt;
-    std::optional weather = *atStation;
-    if (weather->minimum) *weather->minimum += lapse_ + block_->minimumCorrection;
-    if (weather->maximum) *weather->maximum += lapse_ + block_->maximumCorrection;
-    return weather;
+    return correction_.at(*atStation);
   }
 
 private:
   const Orchard* orchard_;
-  const Block* block_;
-  double lapse_;
+  SiteCorrection correction_;
 };
 
 /// What fell, where it was not snow: that is dry to work in.
@@ -97,13 +91,14 @@ public:
   explicit Figures(UnitSystem units) : metric_(units == UnitSystem::metric) {}
 
   Value degrees(double celsius) const {
-    return metric_ ? rounded(celsius, 1) : rounded(celsius * 1.8 + 32, 0);
+    return metric_ ? rounded(celsius, 1) : rounded(toFahrenheit(celsius), 0);
   }
 
   Value degreeUnit() const { return std::string{metric_ ? "°C" : "°F"}; }
 
   Value rain(double millimetres) const {
-    return metric_ ? rounded(millimetres, 1) : rounded(millimetres / 25.4, 2);
+    return metric_ ? rounded(millimetres, 1)
+                   : rounded(millimetres / millimetresPerInch, 2);
   }
 
   Value rainUnit() const { return std::string{metric_ ? "mm" : "in"}; }

@@ -16,11 +16,6 @@ constexpr int passes = 400;
 /// per metre.
 constexpr double lapseRate = 0.0065;
 
-/// Standard normal deviates at the middles of ten equally likely classes: the 5th, 15th
-/// ... 95th percentiles.
-constexpr std::array tenths{
-    -1.645, -1.036, -0.674, -0.385, -0.126, 0.126, 0.385, 0.674, 1.036, 1.645};
-
 /// Index of each month's first day in its year, and the year's length at the end.
 std::array<std::size_t, 13> monthStarts(int year) {
   std::array<std::size_t, 13> starts{};
@@ -78,11 +73,11 @@ double lapseCorrection(Length site, Length station) {
 
 double expectedDegreeDays(DayRange normal, double lower, double scatter) {
   double sum = 0;
-  for (const double deviate : tenths) {
+  for (const double deviate : equallyLikely) {
     const double shift = scatter * deviate;
     sum += singleSine({normal.minimum + shift, normal.maximum + shift}, {.lower = lower});
   }
-  return sum / static_cast<double>(tenths.size());
+  return sum / static_cast<double>(equallyLikely.size());
 }
 
 }  // namespace topwire

@@ -3,9 +3,15 @@
 #include "core/orchard/records.h"
 #include "core/weather/degree_days.h"
 
+#include <array>
 #include <vector>
 
 namespace topwire {
+
+/// Standard normal deviates at the middles of ten equally likely classes: the 5th, 15th
+/// ... 95th percentiles.
+inline constexpr std::array equallyLikely{
+    -1.645, -1.036, -0.674, -0.385, -0.126, 0.126, 0.385, 0.674, 1.036, 1.645};
 
 /// Daily means for each day of `year` (365 or 366 values) whose average over each month
 /// is that month's normal: repeated smoothing of the step function with the monthly error

@@ -11,8 +11,6 @@ namespace topwire {
 
 namespace {
 
-constexpr std::string_view utf8Mark{"\xef\xbb\xbf"};
-
 bool isSpreadsheet(std::string_view text) {
   return text.starts_with("PK\x03\x04") || text.starts_with("\xd0\xcf\x11\xe0");
 }
@@ -83,7 +81,7 @@ Checked<std::optional<WeatherFile>> readWeather(std::string_view text,
                                                 const std::string& file,
                                                 const WeatherReading& reading,
                                                 const ReadingProgress& progress) {
-  if (text.starts_with(utf8Mark)) text.remove_prefix(utf8Mark.size());
+  text = withoutByteOrderMark(text);
   if (auto why = whyNoText(text))
     return tl::unexpected{Problems{{std::move(*why), file, {}}}};
   WeatherCollector collector{file, reading};

@@ -1,25 +1,14 @@
 #include "core/weather/weather_series.h"
 
-#include <algorithm>
-
 namespace topwire {
-
-namespace {
-
-Day firstOf(MonthOfYear month) {
-  return dayOf(month.year, month.month, 1);
-}
-
-}  // namespace
 
 WeatherSeries::WeatherSeries(const std::map<MonthOfYear, WeatherMonth>& months) {
   if (months.empty()) return;
-  const Day first = firstOf(months.begin()->first);
-  const Day end = plusMonthsCapToMonthEnd(firstOf(months.rbegin()->first), 1);
-  days_ = DaySpan{first, plusDays(end, -1)};
-  values_.resize(static_cast<std::size_t>(daysBetween(first, end)));
+  const Day first = spanOf(months.begin()->first).first;
+  days_ = DaySpan{first, spanOf(months.rbegin()->first).last};
+  values_.resize(static_cast<std::size_t>(days_->length()));
   for (const auto& [month, record] : months) {
-    const auto start = static_cast<std::size_t>(daysBetween(first, firstOf(month)));
+    const auto start = static_cast<std::size_t>(daysBetween(first, spanOf(month).first));
     for (std::size_t i = 0; i < record.days.size(); ++i)
       if (record.days[i]) values_[start + i] = *record.days[i];
   }

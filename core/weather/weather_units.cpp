@@ -1,5 +1,7 @@
 #include "core/weather/weather_units.h"
 
+#include "core/units/conversions.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -65,7 +67,7 @@ double inCelsius(double value, TemperatureUnit unit) {
     case TemperatureUnit::celsius:
       return toHundredths(value);
     case TemperatureUnit::fahrenheit:
-      return toHundredths((value - 32) / 1.8);
+      return toHundredths(toCelsius(value));
     case TemperatureUnit::tenthsOfCelsius:
       break;
   }
@@ -77,7 +79,7 @@ double inMillimetres(double value, RainUnit unit) {
     case RainUnit::millimetres:
       return toHundredths(value);
     case RainUnit::inches:
-      return toHundredths(value * 25.4);
+      return toHundredths(value * millimetresPerInch);
     case RainUnit::tenthsOfMillimetres:
       break;
   }

@@ -1,6 +1,7 @@
 #include "core/phenology/site_heat.h"
 
 #include "tests/support/builders.h"
+#include "tests/support/weather.h"
 
 #include <gmock/gmock.h>
 
@@ -8,24 +9,13 @@ namespace topwire {
 
 namespace {
 
-void set(
-    Orchard& orchard, Day day, double minimum, double maximum, WeatherSource source) {
-  const CivilDate date = civil(day);
-  const MonthOfYear month{static_cast<int>(date.year()),
-                          static_cast<unsigned>(date.month())};
-  WeatherMonth& record = orchard.weather[month];
-  record.month = month;
-  record.days[static_cast<unsigned>(date.day()) - 1] =
-      WeatherDay{minimum, maximum, std::nullopt, source};
-}
-
 void fill(Orchard& orchard,
           DaySpan days,
           double minimum,
           double maximum,
           WeatherSource source = WeatherSource::measured) {
   for (Day day = days.first; day <= days.last; day = plusDays(day, 1))
-    set(orchard, day, minimum, maximum, source);
+    testing::put(orchard, day, {minimum, maximum, std::nullopt, source});
 }
 
 Orchard orchardWith(int years, double maximum = 15) {

@@ -1,6 +1,7 @@
 #include "core/phenology/weather_forecaster.h"
 
 #include "tests/support/builders.h"
+#include "tests/support/weather.h"
 
 #include <gmock/gmock.h>
 
@@ -361,16 +362,13 @@ TEST(WeatherForecaster, GroundTooColdForBloomEndsOnTheSeasonsLastDay) {
 void fillSeason(Orchard& orchard, DaySpan days, double warmer) {
   const auto& [minimum, maximum] = orchard.settings.normals;
   for (Day day = days.first; day <= days.last; day = plusDays(day, 1)) {
-    const CivilDate date = civil(day);
-    const MonthOfYear key{static_cast<int>(date.year()),
-                          static_cast<unsigned>(date.month())};
-    WeatherMonth& month = orchard.weather[key];
-    month.month = key;
-    month.days[static_cast<unsigned>(date.day()) - 1] =
-        WeatherDay{minimum[key.month - 1] + warmer,
-                   maximum[key.month - 1] + warmer,
-                   std::nullopt,
-                   WeatherSource::measured};
+    const std::size_t month = monthOf(day).month - 1;
+    testing::put(orchard,
+                 day,
+                 {minimum[month] + warmer,
+                  maximum[month] + warmer,
+                  std::nullopt,
+                  WeatherSource::measured});
   }
 }
 

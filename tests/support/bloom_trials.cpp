@@ -1,12 +1,14 @@
 #include "tests/support/bloom_trials.h"
 
+#include "core/exchange/delimited_text.h"
 #include "core/phenology/stage.h"
 #include "core/phenology/weather_forecaster.h"
 #include "tests/support/builders.h"
+#include "tests/support/weather.h"
 
 #include <algorithm>
 #include <cmath>
-#include <sstream>
+#include <string_view>
 
 namespace topwire::testing {
 
@@ -14,22 +16,12 @@ namespace {
 
 constexpr int fewestSeasons = 10;
 
-std::vector<std::string> cells(const std::string& line) {
-  std::vector<std::string> all;
-  std::istringstream row{line};
-  for (std::string cell; std::getline(row, cell, ',');) {
-    std::erase(cell, '\r');
-    all.push_back(cell);
-  }
-  return all;
-}
-
 MonthlyNormals meansOf(const std::vector<DatedWeather>& days) {
   MonthlyNormals means;
   std::array<int, 12> count{};
   for (const auto& [day, weather] : days) {
     if (!weather.whole()) continue;
-    const std::size_t month = static_cast<unsigned>(civil(day).month()) - 1;
+    const std::size_t month = monthOf(day).month - 1;
     means.minimum[month] += *weather.minimum;
     means.maximum[month] += *weather.maximum;
     ++count[month];
@@ -95,21 +87,21 @@ BloomScore scoreOf(const BloomRecord& record,
 }  // namespace
 
 Blooms readBlooms(const std::string& csv) {
-  std::istringstream file{csv};
-  std::string line;
-  std::getline(file, line);
-  const auto heads = cells(line);
-  const auto column = [&](const char* name) {
-    return static_cast<std::size_t>(std::ranges::find(heads, name) - heads.begin());
+  TextLines lines{csv};
+  std::vector<std::string_view> row;
+  splitFields(lines.next().value_or(""), ',', row);
+  const auto column = [&row](const char* name) {
+    return static_cast<std::size_t>(std::ranges::find(row, name) - row.begin());
   };
   const auto cultivar = column("cultivar");
   const auto year = column("year");
   const auto day = column("first_bloom_doy");
   Blooms blooms;
-  while (std::getline(file, line)) {
-    const auto row = cells(line);
+  while (const auto line = lines.next()) {
+    splitFields(*line, ',', row);
     if (row.size() > std::max({cultivar, year, day}))
-      blooms[row[cultivar]][std::stoi(row[year])] = std::stoi(row[day]);
+      blooms[std::string{row[cultivar]}][parseWhole(row[year]).value()] =
+          parseWhole(row[day]).value();
   }
   return blooms;
 }
@@ -121,14 +113,7 @@ BloomRecord::BloomRecord(Blooms observed, std::vector<DatedWeather> days, double
   settings.elevation = settings.stationElevation = Length{};
   settings.normals = meansOf(days);
   orchard = orchardOfOne(settings, dayOf(1900, 4, 1));
-  for (const auto& [day, weather] : days) {
-    const CivilDate date = civil(day);
-    const MonthOfYear month{static_cast<int>(date.year()),
-                            static_cast<unsigned>(date.month())};
-    WeatherMonth& record = orchard.weather[month];
-    record.month = month;
-    record.days[static_cast<unsigned>(date.day()) - 1] = weather;
-  }
+  for (const auto& [day, weather] : days) put(orchard, day, weather);
 }
 
 /// Days of full bloom against Golden Delicious in the same seasons, Klein-Altendorf,
