@@ -1,6 +1,7 @@
 #include "storage/column_values.h"
 
 #include <array>
+#include <charconv>
 #include <limits>
 
 namespace topwire {
@@ -12,6 +13,14 @@ constexpr std::array unitWords{"metric", "us"};
 constexpr std::array kindWords{"main", "pollinizer", "replant"};
 constexpr std::array vigourWords{"weak", "moderate", "strong"};
 constexpr std::array sourceWords{"forecast", "typed", "measured"};
+constexpr std::array measureWords{"trunk diameter",
+                                  "trunk girth",
+                                  "leader height",
+                                  "leader growth",
+                                  "shoot growth",
+                                  "fruit per tree",
+                                  "space filled",
+                                  "missing trees"};
 
 template <class Enum, class Words>
 void bindWord(Statement& statement, int parameter, Enum value, const Words& words) {
@@ -75,6 +84,25 @@ void bindValue(Statement& statement, int parameter, WeatherSource source) {
   bindWord(statement, parameter, source, sourceWords);
 }
 
+void bindValue(Statement& statement, int parameter, Measure measure) {
+  bindWord(statement, parameter, measure, measureWords);
+}
+
+void bindValue(Statement& statement,
+               int parameter,
+               const std::vector<std::int64_t>& list) {
+  std::string text;
+  for (const std::int64_t number : list)
+    text += (text.empty() ? "" : ", ") + std::to_string(number);
+  statement.bind(parameter, text);
+}
+
+void bindValue(Statement& statement, int parameter, const std::vector<Length>& list) {
+  std::vector<std::int64_t> numbers;
+  for (const Length length : list) numbers.push_back(length.inMicrometres());
+  bindValue(statement, parameter, numbers);
+}
+
 void readValue(const Statement& statement, int column, std::string& text) {
   text = statement.text(column);
 }
@@ -124,6 +152,29 @@ void readValue(const Statement& statement, int column, Vigour& vigour) {
 
 void readValue(const Statement& statement, int column, WeatherSource& source) {
   readWord(statement, column, source, sourceWords);
+}
+
+void readValue(const Statement& statement, int column, Measure& measure) {
+  readWord(statement, column, measure, measureWords);
+}
+
+void readValue(const Statement& statement, int column, std::vector<std::int64_t>& list) {
+  list.clear();
+  const std::string text = statement.text(column);
+  const char* const end = text.data() + text.size();
+  for (const char* at = text.data(); at != end;) {
+    const auto [stop, fault] = std::from_chars(at, end, list.emplace_back());
+    const bool goesOn = end - stop > 2 && stop[0] == ',' && stop[1] == ' ';
+    if (fault != std::errc{} || (stop != end && !goesOn)) throw UnreadableValue{text};
+    at = goesOn ? stop + 2 : end;
+  }
+}
+
+void readValue(const Statement& statement, int column, std::vector<Length>& list) {
+  std::vector<std::int64_t> numbers;
+  readValue(statement, column, numbers);
+  list.clear();
+  for (const std::int64_t number : numbers) list.push_back(Length::micrometres(number));
 }
 
 }  // namespace topwire

@@ -27,6 +27,12 @@ void bindValue(Statement& statement, int parameter, UnitSystem units);
 void bindValue(Statement& statement, int parameter, PlantingKind kind);
 void bindValue(Statement& statement, int parameter, Vigour vigour);
 void bindValue(Statement& statement, int parameter, WeatherSource source);
+void bindValue(Statement& statement, int parameter, Measure measure);
+/// Lists as whole numbers with a comma and a space between.
+void bindValue(Statement& statement,
+               int parameter,
+               const std::vector<std::int64_t>& list);
+void bindValue(Statement& statement, int parameter, const std::vector<Length>& list);
 
 void readValue(const Statement& statement, int column, std::string& text);
 void readValue(const Statement& statement, int column, int& number);
@@ -39,6 +45,9 @@ void readValue(const Statement& statement, int column, UnitSystem& units);
 void readValue(const Statement& statement, int column, PlantingKind& kind);
 void readValue(const Statement& statement, int column, Vigour& vigour);
 void readValue(const Statement& statement, int column, WeatherSource& source);
+void readValue(const Statement& statement, int column, Measure& measure);
+void readValue(const Statement& statement, int column, std::vector<std::int64_t>& list);
+void readValue(const Statement& statement, int column, std::vector<Length>& list);
 
 template <class Tag>
 void bindValue(Statement& statement, int parameter, RecordId<Tag> id) {

@@ -48,6 +48,22 @@ constexpr TableOf tableOf(const PastStage*) {
   return {"past_stage", 1};
 }
 
+constexpr TableOf tableOf(const Measurement*) {
+  return {"measurement", 1};
+}
+
+constexpr TableOf tableOf(const SeasonTarget*) {
+  return {"season_target", 2};
+}
+
+constexpr TableOf tableOf(const SeasonClose*) {
+  return {"season_close", 1};
+}
+
+constexpr TableOf tableOf(const OwnProgramme*) {
+  return {"programme", 1};
+}
+
 constexpr TableOf tableOf(const StoredTask*) {
   return {"task", 4};
 }
@@ -86,6 +102,8 @@ void columns(Record& block, Visit& visit) {
   visit("elevation_um", block.elevation);
   visit("minimum_correction", block.minimumCorrection);
   visit("maximum_correction", block.maximumCorrection);
+  visit("wires_um", block.wires);
+  visit("post_spacing_um", block.postSpacing);
   visit("notes", block.notes);
 }
 
@@ -151,6 +169,41 @@ void columns(Record& past, Visit& visit) {
   visit("cultivar", past.cultivar);
   visit("bbch", past.bbch);
   visit("day", past.day);
+}
+
+template <Is<Measurement> Record, class Visit>
+void columns(Record& taken, Visit& visit) {
+  visit("id", taken.id);
+  visit("planting", taken.planting);
+  visit("measure", taken.measure);
+  visit("day", taken.day);
+  visit("sample", taken.values);
+  visit("who", taken.by);
+  visit("note", taken.note);
+}
+
+template <Is<SeasonTarget> Record, class Visit>
+void columns(Record& target, Visit& visit) {
+  visit("planting", target.of.planting);
+  visit("season", target.of.season.year);
+  visit("vigour", target.vigour);
+  visit("vigour_reason", target.vigourReason);
+  visit("fruit_from", target.fruitFrom);
+  visit("fruit_to", target.fruitTo);
+  visit("note", target.note);
+}
+
+template <Is<SeasonClose> Record, class Visit>
+void columns(Record& close, Visit& visit) {
+  visit("season", close.season.year);
+  visit("day", close.day);
+  visit("who", close.by);
+}
+
+template <Is<OwnProgramme> Record, class Visit>
+void columns(Record& own, Visit& visit) {
+  visit("id", own.id);
+  visit("text", own.text);
 }
 
 template <Is<StoredTask> Record, class Visit>

@@ -252,6 +252,14 @@ const auto& keyOf(const TaskMark& mark) {
   return mark.task;
 }
 
+const auto& keyOf(const SeasonTarget& target) {
+  return target.of;
+}
+
+const auto& keyOf(const SeasonClose& close) {
+  return close.season;
+}
+
 const auto& keyOf(const auto& record) {
   return record.id;
 }
@@ -289,6 +297,10 @@ Orchard readOrchard(Connection& connection) {
   readAll(connection, orchard.ticks);
   readAll(connection, orchard.marks);
   readAll(connection, orchard.pastStages);
+  readAll(connection, orchard.measurements);
+  readAll(connection, orchard.targets);
+  readAll(connection, orchard.closes);
+  readAll(connection, orchard.programmes);
   readAll(connection, orchard.tasks);
   orchard.weather = readWeather(connection);
   return orchard;
@@ -305,6 +317,10 @@ void writeOrchard(Connection& connection, const Orchard& orchard) {
   writeAll(connection, orchard.ticks);
   writeAll(connection, orchard.marks);
   writeAll(connection, orchard.pastStages);
+  writeAll(connection, orchard.measurements);
+  writeAll(connection, orchard.targets);
+  writeAll(connection, orchard.closes);
+  writeAll(connection, orchard.programmes);
   writeAll(connection, orchard.tasks);
   WeatherRows weather{connection};
   for (const auto& [key, month] : orchard.weather) weather.write({std::nullopt, month});

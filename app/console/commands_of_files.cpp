@@ -84,7 +84,7 @@ std::vector<Cell> plantingRow(const Orchard& orchard,
           lengthText(planting.treeSpacing, units),
           std::int64_t{treesIn(orchard, planting)},
           std::int64_t{leafOf(orchard, planting, season)},
-          codeOf(vigourOf(tables, planting).vigour)};
+          codeOf(vigourIn(season, orchard, tables, planting).vigour)};
 }
 
 Table blocksTable(const Orchard& orchard, const TradeTables& tables, Day today) {

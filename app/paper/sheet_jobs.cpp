@@ -96,9 +96,11 @@ Phrase stopPhrase(Avoid avoid) {
     case Avoid::heat:
       return phrase("Sheet", "it is very hot");
     case Avoid::wind:
+      return phrase("Sheet", "the wind is strong");
+    case Avoid::spray:
       break;
   }
-  return phrase("Sheet", "the wind is strong");
+  return phrase("Sheet", "the block is closed after a spray");
 }
 
 QString stopLine(const SheetJob& job, const Voice& voice) {

@@ -139,7 +139,7 @@ QWidget* PlantingsCard::line(const Planting& planting, const Block& block) {
                   tr("rows %1").arg(QString::fromStdString(rowsText(planting.rows)))})),
       1,
       0);
-  grid->addWidget(wrappingLine(vigourText(session_->tables(), planting)), 2, 0);
+  grid->addWidget(wrappingLine(vigourText(*session_, planting)), 2, 0);
   const int trees = treesIn(session_->orchard(), planting);
   if (trees > 0)
     grid->addWidget(textLabel(tr("%1 trees").arg(countText(trees)), TypeSize::head, true),

@@ -94,7 +94,8 @@ QString blockSubtitle(const Session& session, const Block& block) {
   if (!plantings.empty()) {
     const Planting& first = *plantings.front();
     parts << stockText(first) << ageText(session, first)
-          << nameOf(vigourOf(session.tables(), first).vigour);
+          << nameOf(vigourIn(session.season(), session.orchard(), session.tables(), first)
+                        .vigour);
   }
   parts << sayCounted(
       block.rows.count(), phrase("Blocks", "%1 row"), phrase("Blocks", "%1 rows"));
@@ -105,8 +106,9 @@ QString blockSubtitle(const Session& session, const Block& block) {
   return parts.join(dot());
 }
 
-QString vigourText(const TradeTables& tables, const Planting& planting) {
-  const VigourBasis basis = vigourOf(tables, planting);
+QString vigourText(const Session& session, const Planting& planting) {
+  const VigourBasis basis =
+      vigourIn(session.season(), session.orchard(), session.tables(), planting);
   const QString name = nameOf(basis.vigour);
   if (!basis.byGrower)
     return BlockWords::tr("%1: %2 %3, %4 %5")
@@ -115,9 +117,9 @@ QString vigourText(const TradeTables& tables, const Planting& planting) {
              scoreText(basis.fromCultivar),
              QString::fromStdString(planting.rootstock),
              scoreText(basis.fromRootstock));
-  if (planting.vigourReason.empty()) return BlockWords::tr("%1: your word").arg(name);
+  if (basis.reason.empty()) return BlockWords::tr("%1: your word").arg(name);
   return BlockWords::tr("%1: your word, %2")
-      .arg(name, QString::fromStdString(planting.vigourReason));
+      .arg(name, QString::fromStdString(basis.reason));
 }
 
 QString densityText(UnitSystem units, Length rowSpacing, Length treeSpacing) {

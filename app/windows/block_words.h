@@ -19,7 +19,7 @@ QString ageText(const Session& session, const Planting& planting);
 /// "planted 12 April 2023" or "planned for ...".
 QString plantedText(const Session& session, const Planting& planting);
 /// "strong: Fuji +1, M.9 0", or that it is the grower's word.
-QString vigourText(const TradeTables& tables, const Planting& planting);
+QString vigourText(const Session& session, const Planting& planting);
 /// "3,086 a hectare · 1,249 an acre", the orchard's own unit first.
 QString densityText(UnitSystem units, Length rowSpacing, Length treeSpacing);
 QString nameOf(PlantingKind kind);

@@ -224,7 +224,7 @@ void PlantingForm::sayWhatFollows(const Planting& planting) {
   vigourReason_->setEnabled(planting.vigour.has_value());
   const bool named = !planting.cultivar.empty() && !planting.rootstock.empty();
   form_->setHint(QStringLiteral("vigour"),
-                 named ? vigourText(session_->tables(), planting) : QString{});
+                 named ? vigourText(*session_, planting) : QString{});
   const Block& block = blockOf(session_->orchard(), planting);
   form_->setHint(
       QStringLiteral("treeSpacing"),

@@ -84,7 +84,7 @@ QString plantingText(const Session& session, const Planting& planting, Day day) 
                                            {planting.cultivar, planting.rootstock}});
   return QStringList{stock,
                      leafText(leafOf(orchard, planting, season)),
-                     nameOf(vigourOf(session.tables(), planting).vigour)}
+                     nameOf(vigourIn(season, orchard, session.tables(), planting).vigour)}
       .join(QStringLiteral(", "));
 }
 

@@ -15,6 +15,10 @@ auto keyOf(const Record& record) {
     return record.id;
   else if constexpr (requires { record.month; })
     return record.month;
+  else if constexpr (requires { record.of; })
+    return record.of;
+  else if constexpr (requires { record.season; })
+    return record.season;
   else
     return record.task;
 }
@@ -49,6 +53,22 @@ auto& shelf(auto& orchard, const PastStage*) {
 
 auto& shelf(auto& orchard, const WeatherMonth*) {
   return orchard.weather;
+}
+
+auto& shelf(auto& orchard, const Measurement*) {
+  return orchard.measurements;
+}
+
+auto& shelf(auto& orchard, const SeasonTarget*) {
+  return orchard.targets;
+}
+
+auto& shelf(auto& orchard, const SeasonClose*) {
+  return orchard.closes;
+}
+
+auto& shelf(auto& orchard, const OwnProgramme*) {
+  return orchard.programmes;
 }
 
 template <class Record>

@@ -28,7 +28,11 @@ using AnyEdit = std::variant<Edit<Settings>,
                              Edit<Tick>,
                              Edit<TaskMark>,
                              Edit<PastStage>,
-                             Edit<WeatherMonth>>;
+                             Edit<WeatherMonth>,
+                             Edit<Measurement>,
+                             Edit<SeasonTarget>,
+                             Edit<SeasonClose>,
+                             Edit<OwnProgramme>>;
 
 /// Every edit of the orchard is such a value: performing it is one transaction, one undo
 /// step and one telling of the screens. Its name is the sentence history shows. A record

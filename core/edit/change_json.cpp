@@ -45,6 +45,14 @@ struct EnumWords {
 constexpr EnumWords<UnitSystem, 2> unitWords{{"metric", "us"}};
 constexpr EnumWords<PlantingKind, 3> kindWords{{"main", "pollinizer", "replant"}};
 constexpr EnumWords<Vigour, 3> vigourWords{{"weak", "moderate", "strong"}};
+constexpr EnumWords<Measure, 8> measureWords{{"trunk diameter",
+                                              "trunk girth",
+                                              "leader height",
+                                              "leader growth",
+                                              "shoot growth",
+                                              "fruit per tree",
+                                              "space filled",
+                                              "missing trees"}};
 
 Json toJson(Day day) {
   return isoText(day);
@@ -68,6 +76,20 @@ Json toJson(PlantingKind kind) {
 
 Json toJson(Vigour vigour) {
   return vigourWords.write(vigour);
+}
+
+Json toJson(Measure measure) {
+  return measureWords.write(measure);
+}
+
+Json toJson(const std::vector<std::int64_t>& numbers) {
+  return numbers;
+}
+
+Json toJson(const std::vector<Length>& lengths) {
+  Json json = Json::array();
+  for (const Length length : lengths) json.push_back(toJson(length));
+  return json;
 }
 
 Json toJson(const std::string& text) {
@@ -135,6 +157,18 @@ void read(const Json& json, Vigour& vigour) {
   vigour = vigourWords.read(json);
 }
 
+void read(const Json& json, Measure& measure) {
+  measure = measureWords.read(json);
+}
+
+void read(const Json& json, std::vector<std::int64_t>& numbers) {
+  numbers = json.get<std::vector<std::int64_t>>();
+}
+
+void read(const Json& json, std::vector<Length>& lengths) {
+  for (const Json& length : json) read(length, lengths.emplace_back());
+}
+
 template <class Tag>
 void read(const Json& json, RecordId<Tag>& id) {
   const auto text = json.get<std::string>();
@@ -171,6 +205,13 @@ void fields(Key& key, Visit visit) {
   visit("pass", key.pass);
 }
 
+template <class Key, class Visit>
+  requires std::same_as<std::remove_const_t<Key>, PlantingSeason>
+void fields(Key& key, Visit visit) {
+  visit("planting", key.planting);
+  visit("season", key.season.year);
+}
+
 template <class Record, class Visit>
   requires std::same_as<std::remove_const_t<Record>, Settings>
 void fields(Record& settings, Visit visit) {
@@ -197,6 +238,8 @@ void fields(Record& block, Visit visit) {
   visit("elevation", block.elevation);
   visit(Later{"minimumCorrection"}, block.minimumCorrection);
   visit(Later{"maximumCorrection"}, block.maximumCorrection);
+  visit(Later{"wires"}, block.wires);
+  visit(Later{"postSpacing"}, block.postSpacing);
   visit("notes", block.notes);
 }
 
@@ -270,6 +313,44 @@ void fields(Record& past, Visit visit) {
   visit("day", past.day);
 }
 
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, Measurement>
+void fields(Record& taken, Visit visit) {
+  visit("id", taken.id);
+  visit("planting", taken.planting);
+  visit("measure", taken.measure);
+  visit("day", taken.day);
+  visit("values", taken.values);
+  visit("by", taken.by);
+  visit("note", taken.note);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, SeasonTarget>
+void fields(Record& target, Visit visit) {
+  visit("of", target.of);
+  visit("vigour", target.vigour);
+  visit("vigourReason", target.vigourReason);
+  visit("fruitFrom", target.fruitFrom);
+  visit("fruitTo", target.fruitTo);
+  visit("note", target.note);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, SeasonClose>
+void fields(Record& close, Visit visit) {
+  visit("season", close.season.year);
+  visit("day", close.day);
+  visit("by", close.by);
+}
+
+template <class Record, class Visit>
+  requires std::same_as<std::remove_const_t<Record>, OwnProgramme>
+void fields(Record& own, Visit visit) {
+  visit("id", own.id);
+  visit("text", own.text);
+}
+
 template <class Record>
 concept Listed = requires(Record& record) { fields(record, [](auto, auto&) {}); };
 
@@ -332,7 +413,11 @@ constexpr std::array recordNames{"settings",
                                  "tick",
                                  "mark",
                                  "past stage",
-                                 "weather"};
+                                 "weather",
+                                 "measurement",
+                                 "season target",
+                                 "season close",
+                                 "programme"};
 static_assert(recordNames.size() == std::variant_size_v<AnyEdit>);
 
 Json toJson(const AnyEdit& any) {

@@ -174,11 +174,17 @@ bool hasRecords(const Orchard& orchard, PlantingId planting) {
   const auto isAbout = [planting](const auto& entry) {
     return entry.second.task.planting == planting;
   };
+  const auto isOf = [planting](const auto& entry) {
+    return entry.second.planting == planting;
+  };
+  const auto isSettledFor = [planting](const auto& entry) {
+    return entry.first.planting == planting;
+  };
   return std::ranges::any_of(orchard.ticks, isAbout)
          || std::ranges::any_of(orchard.marks, isAbout)
-         || std::ranges::any_of(orchard.observations, [planting](const auto& entry) {
-              return entry.second.planting == planting;
-            });
+         || std::ranges::any_of(orchard.observations, isOf)
+         || std::ranges::any_of(orchard.measurements, isOf)
+         || std::ranges::any_of(orchard.targets, isSettledFor);
 }
 
 const WeatherDay* weatherOn(const Orchard& orchard, Day day) {

@@ -18,6 +18,10 @@ struct Orchard {
   std::map<ObservationId, Observation> observations;
   std::map<PastStageId, PastStage> pastStages;
   std::map<MonthOfYear, WeatherMonth> weather;
+  std::map<MeasurementId, Measurement> measurements;
+  std::map<PlantingSeason, SeasonTarget> targets;
+  std::map<Season, SeasonClose> closes;
+  std::map<std::string, OwnProgramme> programmes;
   std::map<TickId, Tick> ticks;
   std::map<TaskKey, TaskMark> marks;
   std::map<TaskKey, StoredTask> tasks;  ///< derived; see StoredTask

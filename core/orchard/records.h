@@ -13,6 +13,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace topwire {
 
@@ -22,6 +23,7 @@ using CrewId = RecordId<struct CrewTag>;
 using ObservationId = RecordId<struct ObservationTag>;
 using TickId = RecordId<struct TickTag>;
 using PastStageId = RecordId<struct PastStageTag>;
+using MeasurementId = RecordId<struct MeasurementTag>;
 
 enum class Vigour { weak, moderate, strong };
 
@@ -66,6 +68,8 @@ struct Block {
   /// elevation: a frost hollow's nights are colder than height alone makes them.
   double minimumCorrection = 0;
   double maximumCorrection = 0;
+  std::vector<Length> wires;  ///< heights above the ground, lowest first; empty: not said
+  std::optional<Length> postSpacing;  ///< along the row
   std::string notes;
 
   friend bool operator==(const Block&, const Block&) = default;
@@ -123,6 +127,70 @@ struct PastStage {
   Day day{};
 
   friend bool operator==(const PastStage&, const PastStage&) = default;
+};
+
+/// What is measured on sample trees. Lengths are kept in micrometres, fruit as a count,
+/// space filled in percent of the room to the next tree.
+enum class Measure {
+  trunkDiameter,
+  trunkGirth,
+  leaderHeight,  ///< of its tip above the ground
+  leaderGrowth,  ///< this season's, so far
+  shootGrowth,   ///< this season's, of terminal shoots that bear no fruit
+  fruitPerTree,
+  spaceFilled,
+  missingTrees  ///< in the whole planting: a single value
+};
+
+/// One measure taken on some trees of a planting on one day.
+struct Measurement {
+  MeasurementId id;
+  PlantingId planting;
+  Measure measure = Measure::trunkDiameter;
+  Day day{};
+  std::vector<std::int64_t> values;  ///< one a tree, in the order they were taken
+  std::string by;
+  std::string note;  ///< where on the tree, which rows
+
+  friend bool operator==(const Measurement&, const Measurement&) = default;
+};
+
+/// What names a planting's season.
+struct PlantingSeason {
+  PlantingId planting;
+  Season season{};
+
+  friend auto operator<=>(const PlantingSeason&, const PlantingSeason&) = default;
+};
+
+/// What the grower settled on for a planting's coming season.
+struct SeasonTarget {
+  PlantingSeason of;
+  /// The class from this season on, until a later target says otherwise.
+  std::optional<Vigour> vigour;
+  std::string vigourReason;
+  std::optional<int> fruitFrom;  ///< to keep per tree, at least
+  std::optional<int> fruitTo;    ///< at most
+  std::string note;
+
+  friend bool operator==(const SeasonTarget&, const SeasonTarget&) = default;
+};
+
+/// A season that was closed: looked back on, with the next one settled.
+struct SeasonClose {
+  Season season{};
+  Day day{};
+  std::string by;
+
+  friend bool operator==(const SeasonClose&, const SeasonClose&) = default;
+};
+
+/// A programme of this orchard's own, as its file's text; its id is no shipped one's.
+struct OwnProgramme {
+  std::string id;
+  std::string text;
+
+  friend bool operator==(const OwnProgramme&, const OwnProgramme&) = default;
 };
 
 /// What names a task for good: a new plan finds the old one's ticks by it.

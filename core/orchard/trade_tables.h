@@ -89,11 +89,19 @@ struct VigourBasis {
   double score;
   double fromCultivar;
   double fromRootstock;
-  bool byGrower;  ///< the grower's word; the score is what it would have been
+  bool byGrower;       ///< the grower's word; the score is what it would have been
+  std::string reason;  ///< the grower's, where given
+  std::optional<Season> since;  ///< the season whose target changed it
 };
 
 /// Scion plus stock score (resources/tables); -1 or less is weak, 1 or more strong. A
 /// name missing from a table counts as moderate.
 VigourBasis vigourOf(const TradeTables& tables, const Planting& planting);
+
+/// The class in one season: what the latest target up to it says, else as above.
+VigourBasis vigourIn(Season season,
+                     const Orchard& orchard,
+                     const TradeTables& tables,
+                     const Planting& planting);
 
 }  // namespace topwire

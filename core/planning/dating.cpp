@@ -58,7 +58,7 @@ PlantingDates::PlantingDates(const Orchard& orchard,
     , programme_(&programme)
     , progress_(&progress)
     , hemisphere_(orchard.settings.hemisphere())
-    , vigour_(vigourOf(trade.tables, planting).vigour) {}
+    , tables_(&trade.tables) {}
 
 const std::vector<Task>& PlantingDates::tasksOf(const Operation& operation,
                                                 Season season) {
@@ -78,9 +78,13 @@ std::vector<Task> PlantingDates::date(const Operation& operation, Season season)
 /// An operation without leaves is done once, in the season its opening falls in.
 bool PlantingDates::isAskedFor(const Operation& operation, Season season) const {
   const int leaf = leafIn(season, planting_->planted, hemisphere_);
-  if (!operation.appliesTo(leaf, vigour_, planting_->kind)) return false;
+  if (!operation.appliesTo(leaf, vigour(season), planting_->kind)) return false;
   if (!operation.leaves.empty() || !hangsOnPlanting(operation.opens)) return true;
   return seasonOf(offsetFrom(planting_->planted, operation.opens), hemisphere_) == season;
+}
+
+Vigour PlantingDates::vigour(Season season) const {
+  return vigourIn(season, *orchard_, *tables_, *planting_).vigour;
 }
 
 std::optional<Task> PlantingDates::dateOnce(const Operation& operation, Season season) {
@@ -90,7 +94,7 @@ std::optional<Task> PlantingDates::dateOnce(const Operation& operation, Season s
   Task task;
   task.key = {planting_->id, operation.id, season, 1};
   task.leaf = leafIn(season, planting_->planted, hemisphere_);
-  task.vigour = vigour_;
+  task.vigour = vigour(season);
   task.opens = opens->day;
   task.closes = closes->day;
   task.opensWhy = *opens;
@@ -148,7 +152,7 @@ void PlantingDates::heedEarlyBloom(const Operation& operation, Task& task) const
 /// closes, which takes its place. A remainder under half an interval joins the last pass.
 std::vector<Task> PlantingDates::passesOf(const Operation& operation,
                                           const Task& whole) const {
-  const int every = operation.repeat->everyDays[static_cast<std::size_t>(vigour_)];
+  const int every = operation.repeat->everyDays[static_cast<std::size_t>(whole.vigour)];
   const int passes =
       std::max(1, (DaySpan{whole.opens, whole.closes}.length() + every / 2) / every);
   std::vector<Task> tasks;

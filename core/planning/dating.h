@@ -36,6 +36,7 @@ private:
   bool isAskedFor(const Operation& operation, Season season) const;
   Edge resolve(const Anchor& anchor, Season season);
   Edge onCompletion(const std::string& id, Season season);
+  Vigour vigour(Season season) const;
   const Outlook& outlook(Season season);
   bool holdForPlanting(const Operation& operation, Task& task) const;
   void setCutOff(const Operation& operation, Season season, Task& task);
@@ -49,7 +50,7 @@ private:
   const Programme* programme_;
   const ProgressByTask* progress_;
   Hemisphere hemisphere_;
-  Vigour vigour_;
+  const TradeTables* tables_;
   std::map<Season, Outlook> outlooks_;
   std::map<std::pair<std::string, Season>, std::vector<Task>> dated_;
   std::vector<Sentence> notes_;

@@ -267,7 +267,8 @@ private:
 
   void tellBranch() {
     const auto& planting = orchard_->plantings.at(task_->key.planting);
-    const VigourBasis basis = vigourOf(trade_->tables, planting);
+    const VigourBasis basis =
+        vigourIn(task_->key.season, *orchard_, trade_->tables, planting);
     const Words vigour = wordsFor(basis.vigour);
     if (basis.byGrower)
       say(phrase("Why", "Vigour class: %1, by the grower's word."), {vigour});

@@ -43,7 +43,7 @@ Task bareTask(const Orchard& orchard, const Trade& trade, const TaskKey& key) {
   Task task;
   task.key = key;
   task.leaf = leafOf(orchard, planting, key.season);
-  task.vigour = vigourOf(trade.tables, planting).vigour;
+  task.vigour = vigourIn(key.season, orchard, trade.tables, planting).vigour;
   task.rows = planting.rows;
   task.trees = treesIn(orchard, planting);
   return task;

@@ -23,7 +23,7 @@ const std::vector<std::string>& kindNames() {
 }
 
 const std::vector<std::string>& avoidNames() {
-  static const std::vector<std::string> names{"wet", "frost", "heat", "wind"};
+  static const std::vector<std::string> names{"wet", "frost", "heat", "wind", "spray"};
   return names;
 }
 
@@ -222,7 +222,8 @@ private:
       const Words name{entry.text("en").value_or(""), entry.text("es").value_or("")};
       operation().materials.push_back({entry.text("item").value_or(""),
                                        name,
-                                       entry.positive("per-tree").value_or(0)});
+                                       entry.positive("per-tree").value_or(0),
+                                       Per::tree});
       entry.refuseOthers();
     }
   }

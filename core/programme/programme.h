@@ -60,12 +60,16 @@ struct Anchor {
   friend bool operator==(const Anchor&, const Anchor&) = default;
 };
 
-enum class Avoid { wet, frost, heat, wind };
+/// `spray`: while a block is closed after a spray, as its label and local law say.
+enum class Avoid { wet, frost, heat, wind, spray };
+
+enum class Per { tree, post, rowEnd, metreOfRow, metreOfWire };
 
 struct Material {
   std::string item;  ///< "soft tie"; the key materials are summed under
   Words name;
-  double perTree = 0;
+  double amount = 0;  ///< in the unit of the item in resources/tables/materials.toml
+  Per per = Per::tree;
   friend bool operator==(const Material&, const Material&) = default;
 };
 
@@ -74,10 +78,29 @@ struct CutOff {
   Words reason;
 };
 
+/// What the latest measurement must say. Work is asked for where nothing was measured: a
+/// grower who measures nothing is told of it, not let down by it.
+struct Condition {
+  enum class Side { atLeast, below };
+  Measure measure = Measure::trunkDiameter;
+  Side side = Side::atLeast;
+  std::int64_t value = 0;  ///< as Measurement keeps it
+  bool topWire = false;    ///< instead of `value`, the height of the block's top wire
+
+  friend bool operator==(const Condition&, const Condition&) = default;
+};
+
 /// Passes follow each other every so many days from the opening until the closing.
 struct Repeat {
   std::array<int, 3> everyDays{};  ///< by Vigour
+  /// Sooner, where two measurements of this season show the leader growing this much in
+  /// fewer days.
+  std::optional<Length> everyGrowth;
+  std::optional<Condition> until;  ///< once measured so, no further pass is asked for
 };
+
+/// What a day's delay past the closing costs, from lost minutes to a lost tree.
+enum class DelayCost { low, medium, high, veryHigh };
 
 struct Operation {
   std::string id;
@@ -92,6 +115,12 @@ struct Operation {
   Anchor closes;
   std::optional<CutOff> cutOff;
   std::optional<Repeat> repeat;
+  /// Operations whose rows must be done before these rows are, where the planting has
+  /// them at all.
+  std::vector<std::string> needs;
+  std::vector<Condition> when;  ///< all of them
+  DelayCost delayCost = DelayCost::medium;
+  Words delayReason;
   /// From this leaf on. All zero for work that is not counted by the tree: an order, a
   /// soil sample, machine work on the bare site.
   std::map<int, int> secondsPerTree;

@@ -97,7 +97,7 @@ private:
     if (operation.cutOff) job.cutOffReason = operation.cutOff->reason;
     for (const Material& material : operation.materials)
       job.materials.push_back(
-          {material.name, static_cast<int>(std::ceil(material.perTree * job.treesLeft))});
+          {material.name, static_cast<int>(std::ceil(material.amount * job.treesLeft))});
   }
 
   const Orchard* orchard_;

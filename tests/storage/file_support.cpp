@@ -122,6 +122,8 @@ Orchard orchardOfEverything() {
   creek.elevation = Length::metres(-3);
   creek.minimumCorrection = -1.7;
   creek.maximumCorrection = 0.1 + 0.2;
+  creek.wires = {Length::inches(30), Length::centimetres(152)};
+  creek.postSpacing = Length::metres(10);
   creek.notes = "dos\nlíneas; \"citas\"";
   Planting& gala = orchard.plantings.at({0, 2});
   gala.vigour = Vigour::strong;
@@ -144,6 +146,21 @@ Orchard orchardOfEverything() {
   const TaskKey byHand{{0, 2}, "by-hand", {2027}, 1};
   orchard.marks[byHand] = {byHand, std::nullopt, "", "Mend wire", 4};
   orchard.pastStages[{0, 6}] = {{0, 6}, "Gala", 65, dayOf(2019, 10, 2)};
+  orchard.measurements[{0, 7}] = {{0, 7},
+                                  {0, 2},
+                                  Measure::trunkGirth,
+                                  dayOf(2027, 7, 1),
+                                  {120'000'000, 0, 99},
+                                  "Ana",
+                                  "60 cm"};
+  orchard.measurements[{0, 8}] = {
+      {0, 8}, {0, 2}, Measure::missingTrees, dayOf(2027, 7, 2), {3}, "", ""};
+  orchard.targets[{{0, 2}, {2027}}] = {
+      {{0, 2}, {2027}}, Vigour::weak, "brotes de 10 cm", 15, 20, "menos"};
+  orchard.targets[{{0, 2}, {2028}}] = {
+      {{0, 2}, {2028}}, std::nullopt, "", std::nullopt, std::nullopt, ""};
+  orchard.closes[{2026}] = {{2026}, dayOf(2027, 6, 3), "Ana"};
+  orchard.programmes["mío"] = {"mío", "format = 1\n# 'así'"};
   addWeather(orchard);
   orchard.tasks[key] = {key, dayOf(2027, 9, 1), dayOf(2027, 9, 9), std::nullopt, true};
   return orchard;

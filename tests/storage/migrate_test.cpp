@@ -44,9 +44,10 @@ protected:
 };
 
 TEST(Schema, StandsInTheProgramByteForByte) {
-  ASSERT_EQ(schemaSteps().size(), 2U);
+  ASSERT_EQ(schemaSteps().size(), 3U);
   EXPECT_EQ(schemaSteps()[0], testing::sourceText("storage/schema/0001_first.sql"));
   EXPECT_EQ(schemaSteps()[1], testing::sourceText("storage/schema/0002_weather.sql"));
+  EXPECT_EQ(schemaSteps()[2], testing::sourceText("storage/schema/0003_targets.sql"));
 }
 
 TEST_F(Migration, AFreshFileHasTheNewestVersionAndTheApplicationId) {
@@ -62,13 +63,13 @@ TEST_F(Migration, SetsACopyAsideThenBringsTheFileUpToDateAndSaysSo) {
   const auto opened = openWith(steps, Access::write);
   ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
   EXPECT_EQ(opened->orchard, testing::orchardOfEverything());
-  const std::string copy = folder.file("creek.before-v3.topwire");
+  const std::string copy = folder.file("creek.before-v4.topwire");
   ASSERT_EQ(opened->notes.size(), 1U);
   EXPECT_EQ(inEnglish(opened->notes[0]),
             path + " came from an earlier version and was brought up to date. A copy as "
                    "it was is kept in "
                 + copy + '.');
-  EXPECT_EQ(ask(copy, "PRAGMA user_version"), 2);
+  EXPECT_EQ(ask(copy, "PRAGMA user_version"), 3);
   SqliteOrchardFiles current;
   const auto kept = current.open(copy, Access::write);
   ASSERT_TRUE(kept.has_value());
@@ -89,7 +90,7 @@ TEST_F(Migration, AStepThatFailsLeavesTheFileAsItWas) {
                           "'00000000000000000000000000000009';"}) {
     const auto steps = stepsAnd(bad);
     EXPECT_FALSE(openWith(steps, Access::write).has_value());
-    EXPECT_EQ(ask(path, "PRAGMA user_version"), 2);
+    EXPECT_EQ(ask(path, "PRAGMA user_version"), 3);
     EXPECT_EQ(ask(path, "SELECT COUNT(*) FROM sqlite_schema WHERE name = 'further'"), 0);
   }
   SqliteOrchardFiles current;
@@ -99,11 +100,11 @@ TEST_F(Migration, AStepThatFailsLeavesTheFileAsItWas) {
 }
 
 TEST_F(Migration, AnEarlierCopyIsNeverReplaced) {
-  testing::writeBytes(folder.file("creek.before-v3.topwire"), "mine");
+  testing::writeBytes(folder.file("creek.before-v4.topwire"), "mine");
   const auto steps = stepsAnd("ALTER TABLE crew ADD COLUMN color TEXT;");
   ASSERT_TRUE(openWith(steps, Access::write).has_value());
-  EXPECT_EQ(testing::bytesOf(folder.file("creek.before-v3.topwire")), "mine");
-  EXPECT_THAT(folder.names(), ::testing::Contains("creek.before-v3-2.topwire"));
+  EXPECT_EQ(testing::bytesOf(folder.file("creek.before-v4.topwire")), "mine");
+  EXPECT_THAT(folder.names(), ::testing::Contains("creek.before-v4-2.topwire"));
 }
 
 TEST_F(Migration, AnOlderFileIsNotMigratedByLooking) {
@@ -152,8 +153,20 @@ void writeEarlierFile(const std::string& path, const std::string& from, int coun
   connection.execute("DETACH newer");
 }
 
-/// What a file of the first version could hold, as one of today has it.
-Orchard withoutWhatCameLater(Orchard orchard) {
+/// What a file of the second version could hold, as one of today has it.
+Orchard withoutTargets(Orchard orchard) {
+  orchard.measurements.clear();
+  orchard.targets.clear();
+  orchard.closes.clear();
+  orchard.programmes.clear();
+  for (auto& [id, block] : orchard.blocks) {
+    block.wires.clear();
+    block.postSpacing.reset();
+  }
+  return orchard;
+}
+
+Orchard withoutWeather(Orchard orchard) {
   orchard.weather.clear();
   orchard.pastStages.clear();
   orchard.settings.firstLeafDelayDays = Settings{}.firstLeafDelayDays;
@@ -162,18 +175,25 @@ Orchard withoutWhatCameLater(Orchard orchard) {
   return orchard;
 }
 
-TEST_F(Migration, AFileOfTheFirstVersionOpensWithEverythingInIt) {
+class EarlierVersion : public Migration, public ::testing::WithParamInterface<int> {};
+
+TEST_P(EarlierVersion, OpensWithEverythingInIt) {
   const std::string early = folder.file("early.topwire");
-  writeEarlierFile(early, path, 1);
-  const Orchard expected = withoutWhatCameLater(testing::orchardOfEverything());
+  writeEarlierFile(early, path, GetParam());
+  Orchard expected = withoutTargets(testing::orchardOfEverything());
+  if (GetParam() == 1) expected = withoutWeather(expected);
   SqliteOrchardFiles current;
   for (const char* when : {"migrated", "opened again"}) {
     const auto opened = current.open(early, Access::write);
     ASSERT_TRUE(opened.has_value()) << testing::outcome(opened);
     EXPECT_EQ(opened->orchard, expected) << when;
   }
-  EXPECT_THAT(folder.names(), ::testing::Contains("early.before-v2.topwire"));
+  EXPECT_THAT(folder.names(),
+              ::testing::Contains("early.before-v" + std::to_string(GetParam() + 1)
+                                  + ".topwire"));
 }
+
+INSTANTIATE_TEST_SUITE_P(All, EarlierVersion, ::testing::Values(1, 2));
 
 TEST_F(Migration, HistoryOfTheFirstVersionIsStillUndone) {
   const std::string early = folder.file("early.topwire");
@@ -193,7 +213,8 @@ TEST_F(Migration, HistoryOfTheFirstVersionIsStillUndone) {
       opened->orchard, *opened->journal, [] { return 0; }, IdSource::countingFrom(9)};
   EXPECT_EQ(bench.orchard().crews.size(), 2U);
   ASSERT_TRUE(bench.undo().has_value());
-  EXPECT_EQ(bench.orchard(), withoutWhatCameLater(testing::orchardOfEverything()));
+  EXPECT_EQ(bench.orchard(),
+            withoutWeather(withoutTargets(testing::orchardOfEverything())));
 }
 
 }  // namespace

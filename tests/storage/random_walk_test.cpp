@@ -238,8 +238,56 @@ private:
         });
   }
 
+  AnyEdit measurementEdit() {
+    return editOf(
+        memory().measurements,
+        [&] {
+          return Measurement{freshId<MeasurementId>(),
+                             someKey().planting,
+                             Measure::leaderHeight,
+                             dayOf(2027, 3, 1),
+                             {pick(9), -1},
+                             someText(),
+                             ""};
+        },
+        // A measurement of no tree is refused.
+        [&](Measurement& taken) { taken.values.resize(pick(3)); });
+  }
+
+  AnyEdit targetEdit() {
+    return editOf(
+        memory().targets,
+        [&] {
+          SeasonTarget target;
+          target.of = {someKey().planting, {2020 + pick(9)}};
+          return target;
+        },
+        [&](SeasonTarget& target) {
+          target.vigour = Vigour::strong;
+          target.note = someText();
+        });
+  }
+
+  AnyEdit programmeEdit() {
+    return editOf(
+        memory().programmes,
+        [&] {
+          return OwnProgramme{someText(), someText()};
+        },
+        [&](OwnProgramme& own) { own.text = someText(); });
+  }
+
+  AnyEdit closeEdit() {
+    return editOf(
+        memory().closes,
+        [&] {
+          return SeasonClose{{2020 + pick(9)}, dayOf(2027, 12, 3), someText()};
+        },
+        [&](SeasonClose& close) { close.by = someText(); });
+  }
+
   AnyEdit someEdit() {
-    switch (pick(9)) {
+    switch (pick(13)) {
       case 0:
         return blockEdit();
       case 1:
@@ -256,6 +304,14 @@ private:
         return pastStageEdit();
       case 7:
         return weatherEdit();
+      case 8:
+        return measurementEdit();
+      case 9:
+        return targetEdit();
+      case 10:
+        return programmeEdit();
+      case 11:
+        return closeEdit();
       default:
         return tickEdit();
     }
