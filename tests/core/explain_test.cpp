@@ -93,7 +93,7 @@ TEST_F(ExplainTest, TellsTheEarlyEdgeOnceForClosingAndCutOff) {
 
 TEST_F(ExplainTest, TellsVisitsOfARepeat) {
   Operation tie = operation("tie", atMonth(6, 1), atMonth(9, 1));
-  tie.repeat = Repeat{{28, 21, 14}};
+  tie.repeat = Repeat{{28, 21, 14}, {}, {}};
   const auto told = why(programmesOf({tie}), 1);
   EXPECT_THAT(told, Contains("Visit 2 of one every 21 days."));
   EXPECT_THAT(told, Contains("After 2 August 2027 the next visit takes its place."));

@@ -193,7 +193,7 @@ TEST(Planner, FindsWorkItWaitsForInAnEarlierSeason) {
 // Leader tying every 2 to 3 weeks in flush, 4 weeks on weak trees: the trade notes' T11.
 TEST(Planner, RepeatsByVigourUntilTheClosing) {
   Operation tie = operation("tie", atMonth(6, 1), atMonth(9, 1));
-  tie.repeat = Repeat{{28, 21, 14}};
+  tie.repeat = Repeat{{28, 21, 14}, {}, {}};
   Orchard orchard = north();
   const auto passesFor = [&](Vigour vigour) {
     orchard.plantings.begin()->second.vigour = vigour;
