@@ -1,9 +1,11 @@
 #include "core/programme/operation_reader.h"
 
 #include "core/programme/anchor_reader.h"
+#include "core/programme/condition_reader.h"
 #include "core/programme/leaf_ranges.h"
 
 #include <algorithm>
+#include <array>
 
 namespace topwire {
 
@@ -25,6 +27,32 @@ const std::vector<std::string>& kindNames() {
 const std::vector<std::string>& avoidNames() {
   static const std::vector<std::string> names{"wet", "frost", "heat", "wind", "spray"};
   return names;
+}
+
+const std::vector<std::string>& delayCostNames() {
+  static const std::vector<std::string> names{"low", "medium", "high", "very high"};
+  return names;
+}
+
+/// In the order of Per.
+constexpr std::array<std::string_view, 5> perNames{
+    "per-tree", "per-post", "per-row-end", "per-metre-of-row", "per-metre-of-wire"};
+
+/// What a material is counted by, and how much of it.
+void readAmount(ProgrammeFields& entry, Material& material) {
+  std::vector<std::string_view> given;
+  for (const std::string_view per : perNames)
+    if (entry.node(per) != nullptr) given.push_back(per);
+  if (given.empty()) return entry.missing(perNames.front(), "per-tree = 1");
+  if (given.size() > 1)
+    return entry.fault(given[1],
+                       phrase("Programme",
+                              "In %1, %2 stands beside %3; a material is counted by one "
+                              "of them, so keep one."),
+                       {std::string{given[0]}});
+  const auto* per = std::ranges::find(perNames, given.front());
+  material.per = static_cast<Per>(per - perNames.begin());
+  material.amount = entry.positive(given.front()).value_or(0);
 }
 
 /// The chosen names as a set of an enumeration whose values follow `names`.
@@ -73,7 +101,8 @@ public:
     readNames();
     readReach();
     readWindow();
-    readRepeat();
+    readConditionsOfDoing();
+    readDelay();
     readSeconds();
     readInstructions();
     readMaterials();
@@ -157,24 +186,28 @@ private:
     operation().cutOff = CutOff{*anchor, reason};
   }
 
-  /// A number of days, or one for each vigour.
-  void readRepeat() {
-    constexpr int longest = 366;
-    const toml::node* node = fields_.node("repeat");
-    if (node == nullptr) return;
-    Repeat repeat;
-    if (auto byVigour = node->is_table() ? fields_.table("repeat") : std::nullopt) {
-      for (std::size_t i = 0; i < vigourNames().size(); ++i) {
-        if (!byVigour->has(vigourNames()[i]))
-          byVigour->missing(vigourNames()[i], vigourNames()[i] + " = 21");
-        repeat.everyDays.at(i) =
-            byVigour->whole(vigourNames()[i], 1, longest).value_or(0);
-      }
-      byVigour->refuseOthers();
-    } else if (const auto days = fields_.whole("repeat", 1, longest)) {
-      repeat.everyDays.fill(*days);
-    }
-    operation().repeat = repeat;
+  void readConditionsOfDoing() {
+    if (fields_.has("needs")) note("needs");
+    operation().needs = fields_.texts("needs");
+    if (fields_.has("when")) note("when");
+    operation().when = readConditions(fields_, "when");
+    if (fields_.has("repeat")) note("repeat");
+    operation().repeat = readRepeat(fields_);
+  }
+
+  void readDelay() {
+    auto late = fields_.table("if-late");
+    if (!late) return;
+    if (!late->has("cost")) late->missing("cost", "if-late.cost = \"medium\"");
+    const auto cost = late->text("cost");
+    const auto found =
+        std::ranges::find(delayCostNames(), lowerCase(cost.value_or("medium")));
+    if (found == delayCostNames().end())
+      late->notAmong("cost", *cost, delayCostNames());
+    else
+      operation().delayCost = static_cast<DelayCost>(found - delayCostNames().begin());
+    operation().delayReason = late->ownWords();
+    late->refuseOthers();
   }
 
   /// A number, or one from each leaf on. Zero alone says: not counted by the tree.
@@ -216,15 +249,14 @@ private:
 
   void readMaterials() {
     for (ProgrammeFields& entry : fields_.tables("materials")) {
-      for (const std::string_view key : {"item", "en", "es", "per-tree"})
-        if (!entry.has(key))
-          entry.missing(key, key == "per-tree" ? "per-tree = 1" : "soft tie");
-      const Words name{entry.text("en").value_or(""), entry.text("es").value_or("")};
-      operation().materials.push_back({entry.text("item").value_or(""),
-                                       name,
-                                       entry.positive("per-tree").value_or(0),
-                                       Per::tree});
+      for (const std::string_view key : {"item", "en", "es"})
+        if (!entry.has(key)) entry.missing(key, "soft tie");
+      Material material;
+      material.item = entry.text("item").value_or("");
+      material.name = {entry.text("en").value_or(""), entry.text("es").value_or("")};
+      readAmount(entry, material);
       entry.refuseOthers();
+      operation().materials.push_back(std::move(material));
     }
   }
 

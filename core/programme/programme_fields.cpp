@@ -61,6 +61,22 @@ std::optional<double> ProgrammeFields::positive(std::string_view key) {
   return std::nullopt;
 }
 
+/// A bare number would be read by whichever unit is in use, so two readings that differ
+/// tell that the unit is missing.
+std::optional<Length> ProgrammeFields::length(std::string_view key) {
+  const auto written = text(key);
+  if (!written) return std::nullopt;
+  const auto metric = parseLength(*written, UnitSystem::metric);
+  const bool unitGiven = metric == parseLength(*written, UnitSystem::usCustomary);
+  if (metric && unitGiven && *metric > Length{}) return metric;
+  fault(key,
+        phrase("Programme",
+               "In %1, %2 says “%3”, which is no length with its unit; write it like "
+               "\"15 in\", \"10 ft\" or \"38 cm\"."),
+        {*written});
+  return std::nullopt;
+}
+
 std::optional<bool> ProgrammeFields::flag(std::string_view key) {
   const toml::node* found = node(key);
   if (found == nullptr) return std::nullopt;
@@ -118,6 +134,11 @@ std::optional<Words> ProgrammeFields::words(std::string_view key) {
   const Words read{inner->spoken("en"), inner->spoken("es")};
   inner->refuseOthers();
   return read;
+}
+
+Words ProgrammeFields::ownWords() {
+  const bool anySaid = node("en") != nullptr || node("es") != nullptr;
+  return anySaid ? Words{spoken("en"), spoken("es")} : Words{};
 }
 
 std::vector<Words> ProgrammeFields::wordLists(std::string_view key) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/programme/programme_faults.h"
+#include "core/units/length.h"
 
 #include <toml++/toml.h>
 
@@ -37,11 +38,16 @@ public:
   /// Between `least` and `most`, both inclusive.
   std::optional<int> whole(std::string_view key, int least, int most);
   std::optional<double> positive(std::string_view key);
+  /// Above zero, as text with its unit: "15 in".
+  std::optional<Length> length(std::string_view key);
   std::optional<bool> flag(std::string_view key);
   /// One text or a list of them.
   std::vector<std::string> texts(std::string_view key);
   /// The same words in both languages: key.en and key.es.
   std::optional<Words> words(std::string_view key);
+  /// Words whose languages stand in this table beside other fields; empty where neither
+  /// does.
+  Words ownWords();
   /// As many lines in one language as in the other.
   std::vector<Words> wordLists(std::string_view key);
   std::optional<ProgrammeFields> table(std::string_view key);

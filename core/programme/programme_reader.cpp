@@ -1,5 +1,6 @@
 #include "core/programme/programme_reader.h"
 
+#include "core/programme/check_needs.h"
 #include "core/programme/check_programme.h"
 #include "core/programme/operation_reader.h"
 #include "core/programme/programme_fields.h"
@@ -79,6 +80,7 @@ Programme readWhole(const toml::table& table, ProgrammeFaults& faults) {
   auto operations = readOperations(fields, faults);
   fields.refuseOthers();
   checkOperations(operations, faults);
+  checkNeeds(operations, faults);
   for (ReadOperation& read : operations)
     programme.operations.push_back(std::move(read.operation));
   return programme;
