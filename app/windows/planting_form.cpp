@@ -5,6 +5,7 @@
 #include "app/windows/day_field.h"
 #include "app/windows/field_reader.h"
 #include "app/words/say.h"
+#include "core/planning/usual_programme.h"
 
 #include <QCompleter>
 #include <QHBoxLayout>
@@ -138,8 +139,7 @@ void PlantingForm::startNew(BlockId block) {
   planting.block = block;
   planting.planted = session_->today();
   planting.rows = rowsFree(orchard, block);
-  if (!session_->programmes().empty())
-    planting.programme = session_->programmes().begin()->first;
+  planting.programme = usualProgramme(session_->programmes());
   isNew_ = true;
   title_->setText(tr("A new planting in %1")
                       .arg(QString::fromStdString(orchard.blocks.at(block).name)));

@@ -39,11 +39,13 @@ Checked<Shipped> loadShipped() {
   shipped.tables.stations = readOne("tables/stations.toml", readStations, problems);
   shipped.tables.frostKills = readOne("tables/frost_kill.toml", readFrostKills, problems);
   shipped.tables.stageHeat = readOne("tables/stage_heat.toml", readStageHeat, problems);
-  Programme programme =
-      readOne("programmes/tall-spindle-apple.toml", readProgramme, problems);
+  for (const char* path :
+       {"programmes/tall-spindle-apple.toml", "programmes/planar-wall-apple.toml"}) {
+    Programme programme = readOne(path, readProgramme, problems);
+    const std::string id = programme.id;
+    shipped.programmes.emplace(id, std::move(programme));
+  }
   if (!problems.empty()) return tl::unexpected{std::move(problems)};
-  const std::string id = programme.id;
-  shipped.programmes.emplace(id, std::move(programme));
   return shipped;
 }
 

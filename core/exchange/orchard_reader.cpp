@@ -4,6 +4,7 @@
 #include "core/exchange/nearest.h"
 #include "core/exchange/toml_fields.h"
 #include "core/phenology/stage.h"
+#include "core/planning/usual_programme.h"
 
 #include <algorithm>
 #include <utility>
@@ -279,8 +280,7 @@ void OrchardReading::readPlanting(const toml::table& table,
 
 void OrchardReading::readProgramme(TableFields& fields, Planting& planting) {
   const auto id = fields.text("programme");
-  const bool one = !programmes_->empty();
-  planting.programme = id ? *id : one ? programmes_->begin()->first : std::string{};
+  planting.programme = id.value_or(usualProgramme(*programmes_));
   if (!id || programmes_->contains(*id)) return;
   std::string known;
   for (const auto& [name, programme] : *programmes_)

@@ -216,6 +216,7 @@ TEST(ShippedResources, AreLinkedIntoAProgramThatLinksTheStaticLibrary) {
                            ":/tables/frost_kill.toml",
                            ":/tables/rootstocks.toml",
                            ":/tables/stations.toml",
+                           ":/programmes/planar-wall-apple.toml",
                            ":/programmes/tall-spindle-apple.toml"})
     EXPECT_TRUE(QFile::exists(QString::fromLatin1(path))) << path;
 }

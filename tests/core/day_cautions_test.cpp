@@ -299,7 +299,7 @@ TEST_F(DayCautionsTest, LetsOnlyWorkWaitThatTheCautionIsAbout) {
 }
 
 TEST_F(DayCautionsTest, LetsShippedPruningWaitForHardColdButNotTheCount) {
-  const Programme& programme = shippedProgrammes().begin()->second;
+  const Programme& programme = shippedProgrammes().at("tall-spindle-apple");
   dayIs(plusDays(winter, 2), -21, -8);
   const auto on = cautions(winter);
   EXPECT_NE(shouldWait(*programme.find("dormant-pruning"), on), nullptr);

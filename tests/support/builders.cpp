@@ -56,9 +56,12 @@ const TradeTables& shippedTables() {
 
 const Programmes& shippedProgrammes() {
   static const Programmes programmes = [] {
-    Programme one =
-        readShipped("resources/programmes/tall-spindle-apple.toml", readProgramme);
-    return Programmes{{one.id, one}};
+    Programmes read;
+    for (const char* id : {"tall-spindle-apple", "planar-wall-apple"})
+      read.emplace(id,
+                   readShipped("resources/programmes/" + std::string{id} + ".toml",
+                               readProgramme));
+    return read;
   }();
   return programmes;
 }
