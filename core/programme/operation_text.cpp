@@ -26,6 +26,17 @@ constexpr std::array<std::string_view, 12> months{"january",
                                                   "december"};
 constexpr std::array<std::string_view, 3> vigours{"weak", "moderate", "strong"};
 constexpr std::array<std::string_view, 3> kinds{"main", "pollinizer", "replant"};
+constexpr std::array<std::string_view, 4> costs{"low", "medium", "high", "very high"};
+constexpr std::array<std::string_view, 5> countings{
+    "per-tree", "per-post", "per-row-end", "per-metre-of-row", "per-metre-of-wire"};
+constexpr std::array<std::string_view, 8> measures{"trunk diameter",
+                                                   "trunk girth",
+                                                   "leader height",
+                                                   "leader growth",
+                                                   "shoot growth",
+                                                   "fruit per tree",
+                                                   "space filled",
+                                                   "missing trees"};
 constexpr std::array<std::string_view, 5> dangers{
     "wet", "frost", "heat", "wind", "spray"};
 
@@ -126,14 +137,75 @@ Written cutOff(const std::optional<CutOff>& cutOff) {
   return value;
 }
 
+/// To the micrometre, in the unit that says it shortest.
+TomlValue exactly(Length length) {
+  const std::int64_t micrometres = length.inMicrometres();
+  const auto in = [micrometres](std::int64_t unit, const char* name) {
+    const double count = static_cast<double>(micrometres) / static_cast<double>(unit);
+    return tomlText(tomlNumber(count).written + name);
+  };
+  constexpr std::int64_t foot = 304'800;
+  constexpr std::int64_t inch = 25'400;
+  if (micrometres % foot == 0) return in(foot, " ft");
+  if (micrometres % 10'000 == 0) return in(10'000, " cm");
+  if (micrometres % (inch / 8) == 0) return in(inch, " in");
+  return in(1'000, " mm");
+}
+
+bool isLength(Measure measure) {
+  return measure != Measure::fruitPerTree && measure != Measure::spaceFilled
+         && measure != Measure::missingTrees;
+}
+
+TomlValue bound(const Condition& condition) {
+  if (condition.topWire) return tomlText("top wire");
+  if (isLength(condition.measure)) return exactly(Length::micrometres(condition.value));
+  return plain(std::to_string(condition.value));
+}
+
+TomlValue tableOf(const Condition& condition) {
+  const bool least = condition.side == Condition::Side::atLeast;
+  return tableOf(
+      {{"measure", tomlText(measures.at(static_cast<std::size_t>(condition.measure)))},
+       {least ? "at-least" : "below", bound(condition)}});
+}
+
+Written all(const std::vector<Condition>& conditions) {
+  if (conditions.empty()) return std::nullopt;
+  std::vector<TomlValue> values;
+  for (const Condition& condition : conditions) values.push_back(tableOf(condition));
+  return tomlList(values);
+}
+
+Written all(const std::vector<std::string>& ids) {
+  if (ids.empty()) return std::nullopt;
+  std::vector<TomlValue> values;
+  for (const std::string& id : ids) values.push_back(tomlText(id));
+  return tomlList(values);
+}
+
 Written repeat(const std::optional<Repeat>& repeat) {
   if (!repeat) return std::nullopt;
   const auto& days = repeat->everyDays;
-  if (days[0] == days[1] && days[1] == days[2]) return plain(std::to_string(days[0]));
+  const bool alike = days[0] == days[1] && days[1] == days[2];
+  if (alike && !repeat->everyGrowth && !repeat->until)
+    return plain(std::to_string(days[0]));
   Fields fields;
   for (std::size_t i = 0; i < days.size(); ++i)
     fields.emplace_back(vigours.at(i), plain(std::to_string(days.at(i))));
+  if (repeat->everyGrowth) fields.emplace_back("growth", exactly(*repeat->everyGrowth));
+  if (repeat->until) fields.emplace_back("until", tableOf(*repeat->until));
   return tableOf(std::move(fields));
+}
+
+Written delay(DelayCost cost, const Words& reason) {
+  if (cost == DelayCost::medium && isEmpty(reason)) return std::nullopt;
+  Fields fields{{"cost", tomlText(costs.at(static_cast<std::size_t>(cost)))}};
+  if (!isEmpty(reason)) {
+    fields.emplace_back("en", tomlText(reason.en));
+    fields.emplace_back("es", tomlText(reason.es));
+  }
+  return TomlValue{{}, std::move(fields), true};
 }
 
 Written seconds(const std::map<int, int>& byLeaf) {
@@ -150,10 +222,12 @@ Written materials(const std::vector<Material>& materials) {
   if (materials.empty()) return std::nullopt;
   std::vector<TomlValue> values;
   for (const Material& material : materials)
-    values.push_back(tableOf({{"item", tomlText(material.item)},
-                              {"en", tomlText(material.name.en)},
-                              {"es", tomlText(material.name.es)},
-                              {"per-tree", tomlNumber(material.amount)}}));
+    values.push_back(
+        tableOf({{"item", tomlText(material.item)},
+                 {"en", tomlText(material.name.en)},
+                 {"es", tomlText(material.name.es)},
+                 {std::string{countings.at(static_cast<std::size_t>(material.per))},
+                  tomlNumber(material.amount)}}));
   return tomlList(values);
 }
 
@@ -184,6 +258,9 @@ std::vector<OperationField> fieldsOf(const Operation& operation) {
       {"closes", edge(o.closes)},
       {"cut-off", cutOff(o.cutOff)},
       {"repeat", repeat(o.repeat)},
+      {"needs", all(o.needs)},
+      {"when", all(o.when)},
+      {"if-late", delay(o.delayCost, o.delayReason)},
       {"seconds-per-tree", seconds(o.secondsPerTree)},
       {"how", lists(o.how)},
       {"done-when", unlessEmpty(o.doneWhen)},

@@ -106,7 +106,26 @@ const std::vector<Twist>& twists() {
       [](Operation& o, int n) {
         o.repeat = Repeat{{n + 1, n + 1, n + 1}, {}, {}};
       },
+      [](Operation& o, int n) {
+        o.repeat =
+            Repeat{{n + 1, n + 1, n + 1},
+                   Length::inches(n + 1),
+                   Condition{Measure::leaderHeight, Condition::Side::atLeast, 0, true}};
+      },
       [](Operation& o, int) { o.repeat.reset(); },
+      [](Operation& o, int) { o.needs = {"plant"}; },
+      [](Operation& o, int) { o.needs.clear(); },
+      [](Operation& o, int n) {
+        o.when = {
+            {Measure::trunkDiameter, Condition::Side::atLeast, 38'100 + n * 125, false},
+            {Measure::spaceFilled, Condition::Side::below, 80 + n, false}};
+      },
+      [](Operation& o, int) { o.when.clear(); },
+      [](Operation& o, int n) { o.delayCost = static_cast<DelayCost>(n % 4); },
+      [](Operation& o, int) {
+        o.delayReason = {"It splits", "Se parte"};
+      },
+      [](Operation& o, int) { o.delayReason = {}; },
       [](Operation& o, int n) {
         o.secondsPerTree = {{1, n}};
       },
@@ -125,7 +144,8 @@ const std::vector<Twist>& twists() {
       },
       [](Operation& o, int) { o.tools.clear(); },
       [](Operation& o, int n) {
-        o.materials = {{"soft tie", {"soft tie", "amarre"}, 0.1 * (n + 1), Per::tree}};
+        o.materials = {
+            {"soft tie", {"soft tie", "amarre"}, 0.1 * (n + 1), static_cast<Per>(n % 5)}};
       },
       [](Operation& o, int) { o.materials.clear(); },
       [](Operation& o, int) {
