@@ -251,7 +251,7 @@ private:
                              ""};
         },
         // A measurement of no tree is refused.
-        [&](Measurement& taken) { taken.values.resize(pick(3)); });
+        [&](Measurement& sample) { sample.values.resize(random_() % 3); });
   }
 
   AnyEdit targetEdit() {
