@@ -1,5 +1,8 @@
 #include "core/planning/dating.h"
 
+#include "core/planning/needs.h"
+#include "core/planning/visits.h"
+
 #include <algorithm>
 
 namespace topwire {
@@ -72,7 +75,10 @@ std::vector<Task> PlantingDates::date(const Operation& operation, Season season)
   if (!isAskedFor(operation, season)) return {};
   auto task = dateOnce(operation, season);
   if (!task) return {};
-  return operation.repeat ? passesOf(operation, *task) : std::vector{std::move(*task)};
+  auto tasks = operation.repeat ? passesOf(operation, *task) : std::vector{*task};
+  weighConditions(operation, tasks);
+  for (Task& each : tasks) noteNeeds(operation, each);
+  return tasks;
 }
 
 /// An operation without leaves is done once, in the season its opening falls in.
@@ -103,6 +109,7 @@ std::optional<Task> PlantingDates::dateOnce(const Operation& operation, Season s
   task.trees = treesIn(*orchard_, *planting_);
   task.secondsPerTree = operation.secondsPerTreeAt(task.leaf);
   if (!holdForPlanting(operation, task)) return std::nullopt;
+  holdForNeeds(operation, task);
   if (task.closes < task.opens) {
     notes_.emplace_back(
         phrase("Plan",
@@ -148,29 +155,26 @@ void PlantingDates::heedEarlyBloom(const Operation& operation, Task& task) const
   task.cutOff = task.cutOffWhy->day;
 }
 
-/// A pass is due until the next one begins. Missed, it is worth doing until the next one
-/// closes, which takes its place. A remainder under half an interval joins the last pass.
-std::vector<Task> PlantingDates::passesOf(const Operation& operation,
-                                          const Task& whole) const {
-  const int every = operation.repeat->everyDays[static_cast<std::size_t>(whole.vigour)];
-  const int passes =
-      std::max(1, (DaySpan{whole.opens, whole.closes}.length() + every / 2) / every);
+/// Missed, a visit is worth doing until the next one closes, which takes its place.
+std::vector<Task> PlantingDates::passesOf(const Operation& operation, const Task& whole) {
+  const Repeat& repeat = *operation.repeat;
+  VisitRule rule{
+      repeat.everyDays[static_cast<std::size_t>(whole.vigour)], repeat.everyGrowth, {}};
+  if (rule.everyGrowth) rule.paces = measured().pacesIn(whole.key.season);
+  const auto visits = visitsIn({whole.opens, whole.closes}, rule);
   std::vector<Task> tasks;
-  for (int pass = 1; pass <= passes; ++pass) {
+  for (std::size_t i = 0; i < visits.size(); ++i) {
     Task task = whole;
-    const bool last = pass == passes;
-    task.key.pass = pass;
-    task.opens = plusDays(whole.opens, every * (pass - 1));
-    task.opensWhy.day = task.opens;
-    task.opensWhy.repeatEvery = every;
-    if (!last) {
-      task.closes = plusDays(task.opens, every - 1);
+    task.key.pass = static_cast<int>(i) + 1;
+    task.opens = task.opensWhy.day = visits[i].days.first;
+    task.opensWhy.repeatEvery = visits[i].every;
+    task.opensWhy.growth = visits[i].growth;
+    if (i > 0) task.opensWhy.heldForWork.reset();
+    if (i + 1 < visits.size()) {
       task.closesWhy = task.opensWhy;
-      task.closesWhy.day = task.closes;
-      const bool nextIsLast = pass + 1 == passes;
-      task.cutOff = nextIsLast ? whole.closes : plusDays(task.closes, every);
+      task.closes = task.closesWhy.day = visits[i].days.last;
       task.cutOffWhy = task.closesWhy;
-      task.cutOffWhy->day = *task.cutOff;
+      task.cutOff = task.cutOffWhy->day = visits[i + 1].days.last;
     }
     tasks.push_back(std::move(task));
   }
@@ -202,10 +206,12 @@ PlantingDates::Edge PlantingDates::onCompletion(const std::string& id, Season se
   if (!operation) return std::nullopt;
   for (int back = 0; back <= seasonsLookedBack; ++back) {
     const auto& tasks = tasksOf(*operation, season.plus(-back));
+    if (tasks.empty() && isLeftOut(*operation, season.plus(-back))) break;
     if (tasks.empty()) continue;
     const Task& task = tasks.back();
     DateReason reason;
-    reason.completion = CompletionBasis{task.key, isFinished(task), task.closes};
+    reason.completion =
+        CompletionBasis{task.key, isFinished(*progress_, task), task.closes};
     if (reason.completion->done)
       reason.completion->day = *progress_->at(task.key).lastTick;
     reason.anchorDay = reason.completion->day;
@@ -214,10 +220,93 @@ PlantingDates::Edge PlantingDates::onCompletion(const std::string& id, Season se
   return std::nullopt;
 }
 
-bool PlantingDates::isFinished(const Task& task) const {
-  const auto found = progress_->find(task.key);
-  return found != progress_->end() && found->second.lastTick
-         && found->second.wholeRows().contains(task.rows);
+/// Each visit by what was measured up to its own closing, so that a later measurement
+/// leaves the visits before it as they were.
+void PlantingDates::weighConditions(const Operation& operation,
+                                    std::vector<Task>& tasks) {
+  for (Task& task : tasks)
+    for (const Condition& condition : operation.when)
+      task.conditions.push_back(
+          measured().weigh(condition,
+                           task.key.season,
+                           task.closes,
+                           looksToLastSeason(condition.measure, task)));
+  std::erase_if(tasks, [](const Task& task) {
+    return std::ranges::any_of(task.conditions, [](const ConditionReason& reason) {
+      return reason.holds() == false;
+    });
+  });
+  if (operation.repeat && operation.repeat->until)
+    endVisits(*operation.repeat->until, tasks);
+}
+
+/// Whether what was measured may have left work out that the trees would be due for; an
+/// earlier season's then is not what follows it waits for.
+bool PlantingDates::isLeftOut(const Operation& operation, Season season) const {
+  const bool conditional =
+      !operation.when.empty() || (operation.repeat && operation.repeat->until);
+  return conditional && isAskedFor(operation, season);
+}
+
+/// Until this season's shoots are measured last season's tell how strong the trees are.
+/// Last season's fruit tells only what is done before this season's flowers open.
+bool PlantingDates::looksToLastSeason(Measure measure, const Task& task) {
+  if (measure != Measure::fruitPerTree) return true;
+  const auto* bloom = outlook(task.key.season).find(stages::firstBloom);
+  return bloom != nullptr && task.opens < bloom->date;
+}
+
+/// A visit that had opened when the end was measured is still asked for.
+void PlantingDates::endVisits(const Condition& until, std::vector<Task>& tasks) {
+  std::erase_if(tasks, [&](const Task& task) {
+    const Day before = plusDays(task.opens, -1);
+    return measured().weigh(until, task.key.season, before, false).holds() == true;
+  });
+  for (Task& task : tasks)
+    task.until = measured().weigh(until, task.key.season, task.closes, false);
+}
+
+/// Needed work as of the latest season that has any, where it is still to be done.
+std::optional<Task> PlantingDates::waitedFor(const std::string& id,
+                                             Season season,
+                                             Day opens) {
+  const Operation* needed = programme_->find(id);
+  if (!needed) return std::nullopt;
+  for (int back = 0; back <= seasonsLookedBack; ++back) {
+    std::vector<Task> visits = tasksOf(*needed, season.plus(-back));
+    if (visits.empty() && isLeftOut(*needed, season.plus(-back))) break;
+    if (visits.empty()) continue;
+    for (Task& visit : visits) obeyMark(*orchard_, visit);
+    const Task& visit = visitBy(visits, opens);
+    if (!isWaitedFor(*orchard_, *progress_, visit, opens)) return std::nullopt;
+    return visit;
+  }
+  return std::nullopt;
+}
+
+/// No tying before the wire: work cannot open before what it waits for does. Its closing
+/// has reasons of its own and stays, so that a day is left at the least.
+void PlantingDates::holdForNeeds(const Operation& operation, Task& task) {
+  for (const std::string& need : operation.needs) {
+    const auto needed = waitedFor(need, task.key.season, task.opens);
+    if (!needed || needed->opens <= task.opens || task.opens >= task.closes) continue;
+    task.opens = task.opensWhy.day = std::min(needed->opens, task.closes);
+    task.opensWhy.heldForWork = needed->key;
+  }
+}
+
+void PlantingDates::noteNeeds(const Operation& operation, Task& task) {
+  if (operation.needs.empty() || isFinished(*progress_, task)) return;
+  Task marked = task;
+  obeyMark(*orchard_, marked);
+  for (const std::string& need : operation.needs)
+    if (const auto needed = waitedFor(need, task.key.season, marked.opens))
+      task.waitsFor.push_back(needed->key);
+}
+
+const MeasuredTrees& PlantingDates::measured() {
+  if (!measured_) measured_.emplace(*orchard_, *planting_);
+  return *measured_;
 }
 
 const Outlook& PlantingDates::outlook(Season season) {

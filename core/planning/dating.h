@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planning/conditions.h"
 #include "core/planning/planner.h"
 #include "core/planning/progress.h"
 
@@ -41,8 +42,15 @@ private:
   bool holdForPlanting(const Operation& operation, Task& task) const;
   void setCutOff(const Operation& operation, Season season, Task& task);
   void heedEarlyBloom(const Operation& operation, Task& task) const;
-  std::vector<Task> passesOf(const Operation& operation, const Task& whole) const;
-  bool isFinished(const Task& task) const;
+  std::vector<Task> passesOf(const Operation& operation, const Task& whole);
+  void weighConditions(const Operation& operation, std::vector<Task>& tasks);
+  bool isLeftOut(const Operation& operation, Season season) const;
+  bool looksToLastSeason(Measure measure, const Task& task);
+  void endVisits(const Condition& until, std::vector<Task>& tasks);
+  std::optional<Task> waitedFor(const std::string& id, Season season, Day opens);
+  void holdForNeeds(const Operation& operation, Task& task);
+  void noteNeeds(const Operation& operation, Task& task);
+  const MeasuredTrees& measured();
 
   const Orchard* orchard_;
   StageForecast* forecast_;
@@ -52,6 +60,7 @@ private:
   Hemisphere hemisphere_;
   const TradeTables* tables_;
   std::map<Season, Outlook> outlooks_;
+  std::optional<MeasuredTrees> measured_;
   std::map<std::pair<std::string, Season>, std::vector<Task>> dated_;
   std::vector<Sentence> notes_;
 };

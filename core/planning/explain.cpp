@@ -1,5 +1,7 @@
 #include "core/planning/explain.h"
 
+#include "core/planning/explain_waiting.h"
+
 #include <array>
 #include <cmath>
 #include <cstdlib>
@@ -207,6 +209,9 @@ public:
                  "The programme no longer asks for this job; it stays for its ticks "
                  "or for what a person said of it."));
     if (!task_->noLongerAsked) tellEdges();
+    add(aboutConditions(*orchard_, *task_));
+    add(aboutNeeds(*orchard_, programme_, *task_));
+    if (operation_) add(aboutDelay(*operation_));
     tellBranch();
     tellLabour();
     return std::move(told_);
@@ -217,12 +222,19 @@ private:
     told_.emplace_back(phrase, std::move(values));
   }
 
+  void add(std::vector<Sentence> sentences) {
+    for (Sentence& sentence : sentences) told_.push_back(std::move(sentence));
+  }
+
+  bool isLastVisit() const { return task_->until && task_->until->holds() == true; }
+
   void tellEdges() {
     tellEdge(EdgeOf::opening, task_->opensWhy, nullptr);
     tellEdge(EdgeOf::closing, task_->closesWhy, &task_->opensWhy);
     if (!task_->cutOffWhy || !task_->cutOff) return;
     if (task_->cutOffWhy->repeatEvery > 0) {
-      say(phrase("Why", "After %1 the next visit takes its place."), {*task_->cutOff});
+      if (!isLastVisit())
+        say(phrase("Why", "After %1 the next visit takes its place."), {*task_->cutOff});
       return;
     }
     tellEdge(EdgeOf::cutOff, *task_->cutOffWhy, &task_->closesWhy);
@@ -238,6 +250,7 @@ private:
         {reason.day, name, offsetWords(reason.anchor.months, reason.anchor.days)});
     if (reason.heldForPlanting)
       say(phrase("Why", "It waits for the planting day: before it there is no tree."));
+    tellHold(reason);
     tellBasis(reason, before);
   }
 
@@ -245,10 +258,30 @@ private:
     if (edge == EdgeOf::opening)
       say(phrase("Why", "Visit %1 of one every %2 days."),
           {std::int64_t{task_->key.pass}, std::int64_t{reason.repeatEvery}});
+    if (edge == EdgeOf::opening) tellGrowth(reason);
     say(edge == EdgeOf::opening ? phrase("Why", "Opens %1.")
                                 : phrase("Why", "Closes %1, when the next visit is due."),
         {reason.day});
-    if (edge == EdgeOf::opening) tellBasis(reason, nullptr);
+    if (edge != EdgeOf::opening) return;
+    tellHold(reason);
+    tellBasis(reason, nullptr);
+  }
+
+  void tellGrowth(const DateReason& reason) {
+    const bool byGrowth = operation_ && operation_->repeat && reason.growth;
+    if (byGrowth && operation_->repeat->everyGrowth)
+      told_.push_back(aboutGrowth(*reason.growth,
+                                  *operation_->repeat->everyGrowth,
+                                  reason.repeatEvery,
+                                  orchard_->settings.units));
+  }
+
+  void tellHold(const DateReason& reason) {
+    if (!reason.heldForWork) return;
+    const Words name =
+        AnchorName{programme_}(OnCompletion{reason.heldForWork->operation});
+    say(phrase("Why", "It is held to %1, since %2 opens no earlier."),
+        {reason.day, name});
   }
 
   /// The stage or the job behind an edge, unless the edge before it told the same.

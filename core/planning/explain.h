@@ -5,7 +5,8 @@
 namespace topwire {
 
 /// Why a task stands where it does, in sentences: opening, closing, cut-off with its
-/// reason, the vigour that chose this branch, and the labour.
+/// reason, what was measured for it, what it waits for and what delay costs, the vigour
+/// that chose this branch, and the labour.
 std::vector<Sentence> explain(const Orchard& orchard,
                               const Trade& trade,
                               const Task& task);

@@ -1,6 +1,7 @@
 #include "core/planning/planner.h"
 
 #include "core/planning/dating.h"
+#include "core/planning/needs.h"
 
 #include <algorithm>
 #include <tuple>
@@ -8,29 +9,6 @@
 namespace topwire {
 
 namespace {
-
-DateReason handReason(Day day) {
-  DateReason reason;
-  reason.byHand = true;
-  reason.day = reason.anchorDay = day;
-  return reason;
-}
-
-void moveByHand(Task& task, DaySpan window) {
-  task.opens = window.first;
-  task.closes = window.last;
-  task.opensWhy = handReason(window.first);
-  task.closesWhy = handReason(window.last);
-  if (task.cutOff) task.cutOff = std::max(*task.cutOff, window.last);
-}
-
-void obeyMarks(const Orchard& orchard, std::vector<Task>& tasks) {
-  for (Task& task : tasks) {
-    const auto mark = orchard.marks.find(task.key);
-    if (mark != orchard.marks.end() && mark->second.moved)
-      moveByHand(task, *mark->second.moved);
-  }
-}
 
 bool hasWord(const Orchard& orchard, const ProgressByTask& progress, const TaskKey& key) {
   return progress.contains(key) || orchard.marks.contains(key);
@@ -63,7 +41,7 @@ public:
 
   Plan make() && {
     for (const auto& [id, planting] : orchard_->plantings) planPlanting(planting);
-    obeyMarks(*orchard_, plan_.tasks);
+    for (Task& task : plan_.tasks) obeyMark(*orchard_, task);
     dropBeforeRecords();
     addWorkByHand();
     keepTouchedTasks();

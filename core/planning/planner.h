@@ -32,7 +32,8 @@ SeasonSpan seasonsTouching(const Orchard& orchard, DaySpan days);
 
 /// Operations x plantings x stages -> tasks. Pure: the same input gives the same bytes.
 /// A person's marks are respected; work added by hand and stored tasks that kept their
-/// ticks are included.
+/// ticks are included. Work whose conditions the measurements deny is left out. Work that
+/// needs other work keeps its window, but opens no earlier than what it waits for.
 Plan planTasks(const Orchard& orchard, const Trade& trade, SeasonSpan seasons, Day today);
 /// With a forecast over this orchard that serves other questions, too.
 Plan planTasks(const Orchard& orchard,

@@ -46,12 +46,6 @@ RowSet rowsWhere(const std::map<int, int>& percentByRow, bool whole) {
   return rows;
 }
 
-/// The last day a task is still worth doing.
-Day lapsesAfter(const Orchard& orchard, const Task& task) {
-  if (task.cutOff) return *task.cutOff;
-  return std::max(task.closes, lastDayOf(task.key.season, orchard.settings.hemisphere()));
-}
-
 TaskState stateOf(const Orchard& orchard,
                   const Task& task,
                   const Progress& progress,
@@ -74,6 +68,17 @@ double hoursLeftOf(const Orchard& orchard, const Task& task, const Progress& pro
 }
 
 }  // namespace
+
+bool isFinished(const ProgressByTask& progress, const Task& task) {
+  const auto found = progress.find(task.key);
+  return found != progress.end() && found->second.lastTick
+         && found->second.wholeRows().contains(task.rows);
+}
+
+Day lapsesAfter(const Orchard& orchard, const Task& task) {
+  if (task.cutOff) return *task.cutOff;
+  return std::max(task.closes, lastDayOf(task.key.season, orchard.settings.hemisphere()));
+}
 
 bool isDueIn(const TaskView& view, DaySpan days) {
   const Task& task = *view.task;

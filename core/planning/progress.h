@@ -26,6 +26,11 @@ std::vector<const Tick*> standingTicks(const Orchard& orchard);
 using ProgressByTask = std::map<TaskKey, Progress>;
 ProgressByTask progressOf(const Orchard& orchard);
 
+/// Every row of the task is ticked off.
+bool isFinished(const ProgressByTask& progress, const Task& task);
+/// The last day a task is still worth doing.
+Day lapsesAfter(const Orchard& orchard, const Task& task);
+
 /// `closing`: three days or less are left. `late`: past its closing, still worth doing.
 /// `lapsed`: past its cut-off (without one, past its season), undone.
 enum class TaskState { waiting, open, closing, late, lapsed, done, setAside };

@@ -2,6 +2,7 @@
 
 #include "core/orchard/records.h"
 #include "core/phenology/outlook.h"
+#include "core/planning/conditions.h"
 #include "core/programme/programme.h"
 
 #include <optional>
@@ -33,7 +34,9 @@ struct DateReason {
   Day day{};  ///< after offset, and for a pass of a repeat, after its interval
   std::optional<StageEstimate> stage;
   std::optional<CompletionBasis> completion;
-  int repeatEvery = 0;           ///< days, where a repeat placed this pass
+  int repeatEvery = 0;                 ///< days, where a repeat placed this pass
+  std::optional<GrowthPace> growth;    ///< where it made `repeatEvery` shorter
+  std::optional<TaskKey> heldForWork;  ///< what has to be done first opens no earlier
   bool heldForPlanting = false;  ///< the trees are not in the ground before this day
   bool byHand = false;           ///< a person moved it here
 
@@ -55,6 +58,10 @@ struct Task {
   DateReason opensWhy;
   DateReason closesWhy;
   std::optional<DateReason> cutOffWhy;
+  std::vector<ConditionReason> conditions;  ///< all hold, or were not measured
+  std::optional<ConditionReason> until;     ///< what ends the visits of a repeat
+  /// Unfinished work of this planting that has to be done first, row by row.
+  std::vector<TaskKey> waitsFor;
   std::string handTitle;  ///< work a person added
   bool noLongerAsked = false;
 

@@ -1,6 +1,7 @@
 #include "core/orchard/measurements.h"
 
 #include "tests/support/builders.h"
+#include "tests/support/measuring.h"
 
 #include <gmock/gmock.h>
 
@@ -14,25 +15,15 @@ using ::testing::SizeIs;
 const Day today = dayOf(2027, 4, 6);
 constexpr PlantingId gala{0, 2};
 
-void measure(Orchard& orchard, Measure kind, Day day, std::vector<std::int64_t> values) {
-  Measurement made;
-  made.id = {3, orchard.measurements.size() + 1};
-  made.planting = gala;
-  made.measure = kind;
-  made.day = day;
-  made.values = std::move(values);
-  orchard.measurements[made.id] = made;
-}
-
 Orchard north() {
   return orchardOfOne(northernSettings(), dayOf(2025, 4, 10));
 }
 
 TEST(Measurements, takesTheLastOneUpToTheDay) {
   Orchard orchard = north();
-  measure(orchard, Measure::leaderHeight, dayOf(2027, 3, 1), {2'000'000});
-  measure(orchard, Measure::leaderHeight, dayOf(2026, 3, 1), {1'000'000});
-  measure(orchard, Measure::leaderHeight, dayOf(2027, 4, 7), {3'000'000});
+  measure(orchard, gala, Measure::leaderHeight, dayOf(2027, 3, 1), {2'000'000});
+  measure(orchard, gala, Measure::leaderHeight, dayOf(2026, 3, 1), {1'000'000});
+  measure(orchard, gala, Measure::leaderHeight, dayOf(2027, 4, 7), {3'000'000});
   EXPECT_EQ(latest(orchard, gala, Measure::leaderHeight, today)->day, dayOf(2027, 3, 1));
   EXPECT_EQ(latest(orchard, gala, Measure::leaderHeight, dayOf(2026, 2, 1)), nullptr);
   EXPECT_EQ(latest(orchard, gala, Measure::spaceFilled, today), nullptr);
@@ -48,9 +39,9 @@ TEST(Measurements, takesTheMeanOfTheSampleTrees) {
 
 TEST(Measurements, leavesOutThoseWithoutValues) {
   Orchard orchard = north();
-  measure(orchard, Measure::trunkGirth, today, {});
+  measure(orchard, gala, Measure::trunkGirth, today, {});
   EXPECT_THAT(measurementsOf(orchard, gala), IsEmpty());
-  measure(orchard, Measure::trunkGirth, today, {100'000});
+  measure(orchard, gala, Measure::trunkGirth, today, {100'000});
   EXPECT_THAT(measurementsOf(orchard, gala), SizeIs(1));
 }
 
@@ -60,18 +51,18 @@ TEST(Measurements, readsATrunksDiameterFromItsGirth) {
   Orchard orchard = north();
   const Planting& planting = orchard.plantings.at(gala);
   EXPECT_FALSE(trunkDiameter(orchard, planting, today));
-  measure(orchard, Measure::trunkGirth, dayOf(2027, 3, 1), {78'000, 80'000});
+  measure(orchard, gala, Measure::trunkGirth, dayOf(2027, 3, 1), {78'000, 80'000});
   EXPECT_NEAR(trunkDiameter(orchard, planting, today)->inMetres(), 0.025, 0.0002);
 }
 
 TEST(Measurements, takesTheLaterOfGirthAndDiameterAndOnOneDayTheOneAskedFor) {
   Orchard orchard = north();
   const Planting& planting = orchard.plantings.at(gala);
-  measure(orchard, Measure::trunkDiameter, dayOf(2026, 3, 1), {20'000});
-  measure(orchard, Measure::trunkGirth, dayOf(2027, 3, 1), {94'248});
+  measure(orchard, gala, Measure::trunkDiameter, dayOf(2026, 3, 1), {20'000});
+  measure(orchard, gala, Measure::trunkGirth, dayOf(2027, 3, 1), {94'248});
   EXPECT_EQ(trunkDiameter(orchard, planting, today), Length::millimetres(30));
-  measure(orchard, Measure::trunkDiameter, dayOf(2027, 3, 1), {31'000});
-  measure(orchard, Measure::trunkGirth, dayOf(2027, 3, 1), {90'000});
+  measure(orchard, gala, Measure::trunkDiameter, dayOf(2027, 3, 1), {31'000});
+  measure(orchard, gala, Measure::trunkGirth, dayOf(2027, 3, 1), {90'000});
   EXPECT_EQ(trunkDiameter(orchard, planting, today), Length::millimetres(31));
   const auto girth = lastMean(
       measurementsOf(orchard, gala), Measure::trunkGirth, {dayOf(2027, 1, 1), today});
