@@ -54,12 +54,14 @@ PlantingDates::PlantingDates(const Orchard& orchard,
                              StageForecast& forecast,
                              const Planting& planting,
                              const Programme& programme,
-                             const ProgressByTask& progress)
+                             const ProgressByTask& progress,
+                             const LearnedRates& rates)
     : orchard_(&orchard)
     , forecast_(&forecast)
     , planting_(&planting)
     , programme_(&programme)
     , progress_(&progress)
+    , rates_(&rates)
     , hemisphere_(orchard.settings.hemisphere())
     , tables_(&trade.tables) {}
 
@@ -107,7 +109,8 @@ std::optional<Task> PlantingDates::dateOnce(const Operation& operation, Season s
   task.closesWhy = *closes;
   task.rows = planting_->rows;
   task.trees = treesIn(*orchard_, *planting_);
-  task.secondsPerTree = operation.secondsPerTreeAt(task.leaf);
+  task.labour = rates_->of(programme_->id, operation, task.leaf);
+  task.secondsPerTree = task.labour.seconds();
   if (!holdForPlanting(operation, task)) return std::nullopt;
   holdForNeeds(operation, task);
   if (task.closes < task.opens) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/labour/learned_rates.h"
 #include "core/planning/conditions.h"
 #include "core/planning/planner.h"
 #include "core/planning/progress.h"
@@ -22,7 +23,8 @@ public:
                 StageForecast& forecast,
                 const Planting& planting,
                 const Programme& programme,
-                const ProgressByTask& progress);
+                const ProgressByTask& progress,
+                const LearnedRates& rates);
 
   /// The operation's passes in this season, in order; none where it does not apply.
   const std::vector<Task>& tasksOf(const Operation& operation, Season season);
@@ -57,6 +59,7 @@ private:
   const Planting* planting_;
   const Programme* programme_;
   const ProgressByTask* progress_;
+  const LearnedRates* rates_;
   Hemisphere hemisphere_;
   const TradeTables* tables_;
   std::map<Season, Outlook> outlooks_;

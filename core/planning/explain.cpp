@@ -321,7 +321,18 @@ private:
           {std::int64_t{task_->trees},
            std::int64_t{task_->secondsPerTree},
            Figure{hours, 1}});
+    if (task_->labour.hours > 0) tellOwnPace(task_->labour);
     if (operation_) say(phrase("Why", "Source: %1"), {operation_->source});
+  }
+
+  void tellOwnPace(const LabourRate& rate) {
+    say(phrase("Why",
+               "The programme says %1 seconds a tree, your %2 hours of ticks say %3; the "
+               "ticks count for %4 % of the figure."),
+        {std::int64_t{rate.programme},
+         Figure{rate.hours, rate.hours < 10 ? 1 : 0},
+         std::int64_t{std::lround(rate.own)},
+         std::int64_t{std::lround(100 * rate.weight)}});
   }
 
   static Words wordsFor(Vigour vigour) {

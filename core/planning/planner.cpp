@@ -37,7 +37,8 @@ public:
       , trade_(&trade)
       , forecast_(&forecast)
       , seasons_(seasons)
-      , progress_(progressOf(orchard)) {}
+      , progress_(progressOf(orchard))
+      , rates_(orchard, trade.programmes) {}
 
   Plan make() && {
     for (const auto& [id, planting] : orchard_->plantings) planPlanting(planting);
@@ -67,7 +68,7 @@ private:
       return;
     }
     PlantingDates dates{
-        *orchard_, *trade_, *forecast_, planting, programme->second, progress_};
+        *orchard_, *trade_, *forecast_, planting, programme->second, progress_, rates_};
     for (Season season = seasons_.first; season <= seasons_.last; season = season.plus(1))
       for (const Operation& operation : programme->second.operations)
         append(plan_.tasks, dates.tasksOf(operation, season));
@@ -117,7 +118,11 @@ private:
     task.opensWhy.day = stored.opens;
     task.closesWhy.day = stored.closes;
     const Operation* operation = operationOf(*orchard_, trade_->programmes, stored.key);
-    if (operation) task.secondsPerTree = operation->secondsPerTreeAt(task.leaf);
+    if (operation) {
+      const Planting& planting = orchard_->plantings.at(stored.key.planting);
+      task.labour = rates_.of(planting.programme, *operation, task.leaf);
+      task.secondsPerTree = task.labour.seconds();
+    }
     return task;
   }
 
@@ -126,6 +131,7 @@ private:
   StageForecast* forecast_;
   SeasonSpan seasons_;
   ProgressByTask progress_;
+  LearnedRates rates_;
   Plan plan_;
 };
 

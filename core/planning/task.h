@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/labour/labour_rate.h"
 #include "core/orchard/records.h"
 #include "core/phenology/outlook.h"
 #include "core/planning/conditions.h"
@@ -55,6 +56,7 @@ struct Task {
   RowSet rows;
   int trees = 0;
   int secondsPerTree = 0;
+  LabourRate labour;  ///< where those come from; nothing for work added by hand
   DateReason opensWhy;
   DateReason closesWhy;
   std::optional<DateReason> cutOffWhy;
