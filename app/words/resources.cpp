@@ -39,6 +39,13 @@ Checked<Shipped> loadShipped() {
   shipped.tables.stations = readOne("tables/stations.toml", readStations, problems);
   shipped.tables.frostKills = readOne("tables/frost_kill.toml", readFrostKills, problems);
   shipped.tables.stageHeat = readOne("tables/stage_heat.toml", readStageHeat, problems);
+  TargetTables& targets = shipped.tables.targets;
+  targets.cropLoads = readOne("tables/crop_load.toml", readCropLoads, problems);
+  targets.fruitByLeaf = readOne("tables/fruit_by_leaf.toml", readFruitByLeaf, problems);
+  targets.leaderHeights =
+      readOne("tables/leader_height.toml", readLeaderHeights, problems);
+  targets.shootGrowth = readOne("tables/shoot_growth.toml", readShootGrowth, problems);
+  targets.nutrition = readOne("tables/nutrition.toml", readNutrition, problems);
   for (const char* path :
        {"programmes/tall-spindle-apple.toml", "programmes/planar-wall-apple.toml"}) {
     Programme programme = readOne(path, readProgramme, problems);

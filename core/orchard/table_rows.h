@@ -108,7 +108,7 @@ const toml::array* rowsOf(const toml::table& root,
                           const std::string& file,
                           Problems& problems);
 
-/// Reads every row with `readRow` and reports names given twice.
+/// Reads every row with `readRow` and reports names given twice, where rows have names.
 template <class Row, class ReadRow>
 Checked<std::vector<Row>> readTable(std::string_view text,
                                     const std::string& file,
@@ -124,14 +124,16 @@ Checked<std::vector<Row>> readTable(std::string_view text,
         *(*found)[i].as_table(), static_cast<int>(i) + 1, kind, file, problems};
     rows.push_back(readRow(reader));
     reader.reportUnknown();
-    const auto [first, isNew] = firstNamed.emplace(rows.back().name, reader.source());
-    if (!isNew && !rows.back().name.empty())
-      reader.report(phrase("Tables",
-                           "In %1 %2 the field %3 repeats that of line %4; name it "
-                           "otherwise or take one row out."),
-                    {"name", ""},
-                    std::to_string(first->second.begin.line),
-                    reader.source());
+    if constexpr (requires { rows.back().name; }) {
+      const auto [first, isNew] = firstNamed.emplace(rows.back().name, reader.source());
+      if (!isNew && !rows.back().name.empty())
+        reader.report(phrase("Tables",
+                             "In %1 %2 the field %3 repeats that of line %4; name it "
+                             "otherwise or take one row out."),
+                      {"name", ""},
+                      std::to_string(first->second.begin.line),
+                      reader.source());
+    }
   }
   if (!problems.empty()) return tl::unexpected{std::move(problems)};
   return rows;

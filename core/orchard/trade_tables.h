@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 #include "core/orchard/orchard.h"
+#include "core/orchard/target_tables.h"
 
 #include <string>
 #include <string_view>
@@ -62,6 +63,7 @@ struct TradeTables {
   std::vector<Station> stations;
   std::vector<FrostKill> frostKills;
   std::vector<StageHeat> stageHeat;
+  TargetTables targets = {};
 
   const Cultivar* cultivar(std::string_view name) const;
   const Rootstock* rootstock(std::string_view name) const;

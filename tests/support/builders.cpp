@@ -50,7 +50,12 @@ const TradeTables& shippedTables() {
       readShipped("resources/tables/rootstocks.toml", readRootstocks),
       readShipped("resources/tables/stations.toml", readStations),
       readShipped("resources/tables/frost_kill.toml", readFrostKills),
-      readShipped("resources/tables/stage_heat.toml", readStageHeat)};
+      readShipped("resources/tables/stage_heat.toml", readStageHeat),
+      {readShipped("resources/tables/crop_load.toml", readCropLoads),
+       readShipped("resources/tables/fruit_by_leaf.toml", readFruitByLeaf),
+       readShipped("resources/tables/leader_height.toml", readLeaderHeights),
+       readShipped("resources/tables/shoot_growth.toml", readShootGrowth),
+       readShipped("resources/tables/nutrition.toml", readNutrition)}};
   return tables;
 }
 
