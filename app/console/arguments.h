@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 // The library names it so.
 namespace CLI {  // NOLINT(readability-identifier-naming)
@@ -23,6 +24,9 @@ struct Arguments {
   std::string task;
   std::string planting;
   std::string stage;
+  std::string measure;
+  std::vector<std::string> values;  ///< of sample trees, as typed
+  std::string note;
   std::string target;       ///< a file to write
   std::string description;  ///< a file to read an orchard from
   std::string weatherFile;  ///< a file to read daily weather from
@@ -39,6 +43,7 @@ struct Arguments {
   std::optional<double> maximum;
   std::optional<double> rain;
   bool forecast = false;
+  bool remove = false;
   int percent = 100;
   int minutes = 0;
   int last = 50;

@@ -132,6 +132,7 @@ std::vector<Command> allCommands() {
   for (const auto some : {commandsOfFiles(),
                           commandsOfTasks(),
                           commandsOfStages(),
+                          commandsOfTargets(),
                           commandsOfWeather(),
                           commandsOfPaper()})
     all.insert(all.end(), some.begin(), some.end());

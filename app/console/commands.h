@@ -36,6 +36,7 @@ struct Command {
 std::span<const Command> commandsOfFiles();
 std::span<const Command> commandsOfTasks();
 std::span<const Command> commandsOfStages();
+std::span<const Command> commandsOfTargets();
 std::span<const Command> commandsOfWeather();
 std::span<const Command> commandsOfPaper();
 std::vector<Command> allCommands();

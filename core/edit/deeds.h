@@ -14,7 +14,7 @@ namespace topwire {
 /// The short list of what a person can do to an orchard. Each checks its input against
 /// the orchard and answers a change to perform, or every problem found, each with the
 /// field it is about as its place. Nothing is changed here. Those of weather and of past
-/// dates are in weather_deeds.h.
+/// dates are in weather_deeds.h, those of measurements and targets in target_deeds.h.
 ///
 /// Fields of a block: name, rows, rowSpacing, rowLength, elevation, minimumCorrection,
 /// maximumCorrection. Of a planting: code, cultivar, rootstock, planted, rows,
@@ -25,7 +25,7 @@ Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings)
 
 Checked<Change> addBlock(const Orchard& orchard, const Block& block);
 Checked<Change> editBlock(const Orchard& orchard, const Block& block);
-/// With its plantings, observations, ticks' marks; refused while any planting has ticks.
+/// With its plantings and what is known of them; refused while any planting has ticks.
 Checked<Change> deleteBlock(const Orchard& orchard, BlockId block);
 
 Checked<Change> addPlanting(const Orchard& orchard,

@@ -166,7 +166,7 @@ Block tidied(Block block) {
 
 constexpr Phrase blockIsGone = phrase("Deed", "That block is no longer in the orchard.");
 
-/// What a planting leaves behind when it goes: observations and marks go with it.
+/// What is known of a planting goes with it.
 void removePlanting(Change& change, const Orchard& orchard, const Planting& planting) {
   for (const auto& [key, mark] : orchard.marks)
     if (key.planting == planting.id)
@@ -174,6 +174,12 @@ void removePlanting(Change& change, const Orchard& orchard, const Planting& plan
   for (const auto& [id, seen] : orchard.observations)
     if (seen.planting == planting.id)
       change.edits.emplace_back(Edit<Observation>{seen, std::nullopt});
+  for (const auto& [id, measurement] : orchard.measurements)
+    if (measurement.planting == planting.id)
+      change.edits.emplace_back(Edit<Measurement>{measurement, std::nullopt});
+  for (const auto& [of, target] : orchard.targets)
+    if (of.planting == planting.id)
+      change.edits.emplace_back(Edit<SeasonTarget>{target, std::nullopt});
   change.edits.emplace_back(Edit<Planting>{planting, std::nullopt});
 }
 

@@ -1,9 +1,9 @@
 #include "core/exchange/orchard_reader.h"
 
 #include "core/edit/deeds.h"
+#include "core/edit/target_deeds.h"
 #include "core/exchange/nearest.h"
-#include "core/exchange/toml_fields.h"
-#include "core/phenology/stage.h"
+#include "core/exchange/record_fields.h"
 #include "core/planning/usual_programme.h"
 
 #include <algorithm>
@@ -50,31 +50,6 @@ void readVigour(TableFields& fields, Planting& planting) {
   planting.vigourReason = fields.text("vigour-reason").value_or("");
 }
 
-int readStage(TableFields& fields, const toml::table& table) {
-  const auto code = table["stage"].value_exact<std::int64_t>();
-  if (code) {
-    fields.whole("stage", 0, 99);
-    return static_cast<int>(*code);
-  }
-  const auto name = fields.required("stage", fields.text("stage"), "\"silver tip\"");
-  if (fields.isFaulty("stage")) return 0;
-  std::vector<std::string> names;
-  for (const Stage& stage : allStages()) {
-    if (stage.name.en == name) return stage.bbch;
-    names.push_back(stage.name.en);
-  }
-  const std::string nearest = nearestName(name, names);
-  fields.fault(
-      "stage",
-      {nearest.empty()
-           ? phrase("Orchard file",
-                    "There is no stage \"%1\"; write its BBCH code, such as 53, or its "
-                    "name, such as \"green tip\".")
-           : phrase("Orchard file", R"(There is no stage "%1"; write "%2".)"),
-       {name, nearest}});
-  return 0;
-}
-
 /// Builds the orchard record by record, with the deeds a person's entries go through. A
 /// record with faults is kept all the same, so that what refers to it is checked as well;
 /// the orchard is only handed out where there were none.
@@ -102,6 +77,7 @@ private:
   void readProgramme(TableFields& fields, Planting& planting);
   void readSeen(const toml::table& table);
   std::optional<PlantingId> readPlantingCode(TableFields& fields);
+  void readMeasured(const toml::table& table);
   void readTick(const toml::table& table);
   bool perform(TableFields& fields, const Checked<Change>& change);
 
@@ -128,6 +104,7 @@ void OrchardReading::read(const toml::table& file) {
   for (const toml::table* crew : fields.tables("crew")) readCrew(*crew);
   for (const toml::table* block : fields.tables("block")) readBlock(*block);
   for (const toml::table* seen : fields.tables("seen")) readSeen(*seen);
+  for (const toml::table* taken : fields.tables("measurement")) readMeasured(*taken);
   for (const toml::table* tick : fields.tables("tick")) readTick(*tick);
   fields.refuseOthers();
 }
@@ -323,6 +300,17 @@ std::optional<PlantingId> OrchardReading::readPlantingCode(TableFields& fields) 
                              R"(No planting above has the code "%1"; write "%2".)"),
                 {code, nearest}});
   return std::nullopt;
+}
+
+void OrchardReading::readMeasured(const toml::table& table) {
+  TableFields fields{table, "measurement", *faults_};
+  const auto planting = readPlantingCode(fields);
+  Measurement taken = readMeasurement(fields, units());
+  taken.id = ids_->next<MeasurementId>();
+  fields.refuseOthers();
+  if (!planting || fields.hasFaults()) return;
+  taken.planting = *planting;
+  perform(fields, addMeasurement(orchard(), taken));
 }
 
 void OrchardReading::readTick(const toml::table& table) {

@@ -12,8 +12,8 @@
 namespace topwire {
 
 /// An orchard described in TOML: [orchard], [[block]] with its [[block.planting]],
-/// [[crew]], [[seen]], and [[tick]]. The blocks are checked as if entered by hand; every
-/// fault is told with its line.
+/// [[crew]], [[seen]], [[measurement]], and [[tick]]. The blocks are checked as if
+/// entered by hand; every fault is told with its line.
 struct DescribedOrchard {
   Orchard orchard;
 

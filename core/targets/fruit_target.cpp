@@ -70,9 +70,8 @@ private:
   }
 
   std::string inUnits(Length trunk) const {
-    return measuredText(static_cast<double>(trunk.inMicrometres()),
-                        Measure::trunkDiameter,
-                        units_);
+    return measuredText(
+        static_cast<double>(trunk.inMicrometres()), Measure::trunkDiameter, units_);
   }
 
   void tellLeaf() {
@@ -93,8 +92,7 @@ private:
            std::int64_t{target_->byLeaf.to},
            inUnits(target_->usualTrunk)});
     if (target_->biennial)
-      say(phrase("Targets",
-                 "%1 is prone to crop every other year, so it keeps fewer."),
+      say(phrase("Targets", "%1 is prone to crop every other year, so it keeps fewer."),
           {planting_->cultivar});
     else if (target_->vigour == Vigour::weak)
       say(phrase("Targets", "Weak trees keep fewer, so that they grow."));
@@ -140,8 +138,7 @@ private:
 
   void tellSources() {
     say(phrase("Targets", "Source: %1"), {target_->source});
-    if (target_->mostByTrunk)
-      say(phrase("Targets", "Source: %1"), {target_->loadSource});
+    if (target_->mostByTrunk) say(phrase("Targets", "Source: %1"), {target_->loadSource});
   }
 
   const FruitTarget* target_;

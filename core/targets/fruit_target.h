@@ -39,9 +39,9 @@ struct FruitTarget {
   Vigour vigour = Vigour::moderate;
   bool biennial = false;
   bool byGrower = false;
-  std::string note;    ///< the grower's
-  FruitRange byLeaf;   ///< the table's
-  Length usualTrunk;   ///< diameter that range is meant for
+  std::string note;                   ///< the grower's
+  FruitRange byLeaf;                  ///< the table's
+  Length usualTrunk;                  ///< diameter that range is meant for
   std::optional<TrunkReading> trunk;  ///< where it counts in this leaf
   std::optional<int> mostByTrunk;
   bool limited = false;  ///< the range was cut down to that
