@@ -164,8 +164,8 @@ private:
   }
 
   /// Where the point or comma of the number at the front stands; 0 for none. A run with
-  /// several commas, or with a point and commas, is a list.
-  std::size_t decimalMark() const {
+  /// several commas, or with points and commas, is a list to its end.
+  std::size_t decimalMark() {
     std::size_t length = 0;
     while (length < text_.size()
            && (isDigit(text_[length]) || text_[length] == '.' || text_[length] == ','))
@@ -173,12 +173,12 @@ private:
     std::string_view run = text_.substr(0, length);
     while (!run.empty() && !isDigit(run.back())) run.remove_suffix(1);
     const auto commas = std::ranges::count(run, ',');
-    const auto points = std::ranges::count(run, '.');
-    const char mark = commas == 1 && points == 0 ? ',' : '.';
-    const auto at = run.find(mark);
-    const auto list = run.find(',');
-    if (at == std::string_view::npos || (mark == '.' && list < at)) return 0;
-    return at;
+    const bool mixed = commas > 0 && run.find('.') != std::string_view::npos;
+    const bool inList = text_.size() > listEnd_;
+    if (commas > 1 || mixed) listEnd_ = std::min(listEnd_, text_.size() - run.size());
+    const bool isList = inList || commas > 1 || mixed;
+    const auto at = run.find(isList ? '.' : commas == 1 ? ',' : '.');
+    return at == std::string_view::npos || run.find(',') < at ? 0 : at;
   }
 
   std::optional<double> takeNumber() {
@@ -237,6 +237,8 @@ private:
 
   std::string_view text_;
   std::span<const TypedUnit> units_;
+  /// How much of the text is left where the list being read ends.
+  std::size_t listEnd_ = std::string_view::npos;
 };
 
 /// A unit holds for the bare numbers before it, the last one for those after it, too.
@@ -345,6 +347,10 @@ std::string measuredText(double value, Measure measure, UnitSystem units) {
   const Unit unit = unitOf(measure, units);
   const std::string number = trimmed(value / unit.size, unit.decimals);
   return unit.text[0] == '\0' ? number : number + ' ' + unit.text;
+}
+
+double shownValue(double value, Measure measure, UnitSystem units) {
+  return value / unitOf(measure, units).size;
 }
 
 std::string unitText(Measure measure, UnitSystem units) {

@@ -32,6 +32,8 @@ Result<std::vector<std::int64_t>> readMeasured(std::string_view text,
 
 /// "38.5 mm", "1.52 in", "2.95 m", "9.7 ft", "41 cm", "16.1 in", "31", "80 %".
 std::string measuredText(double value, Measure measure, UnitSystem units);
+/// The number of the above, for an axis.
+double shownValue(double value, Measure measure, UnitSystem units);
 /// The unit of the above alone; empty for counts.
 std::string unitText(Measure measure, UnitSystem units);
 

@@ -194,7 +194,7 @@ TEST_F(LearnedRatesTest, LiesNearerTheTruthThanEitherAlone) {
       minutes += taken;
     }
     const auto squared = [truth](double figure) {
-      return std::pow((figure - truth) / truth, 2);
+      return std::pow(std::log(figure / truth), 2);
     };
     blended += squared(rate().seconds());
     alone += squared(minutes * 60 / 1600);

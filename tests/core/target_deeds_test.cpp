@@ -130,19 +130,20 @@ INSTANTIATE_TEST_SUITE_P(
     Deeds,
     TargetFault,
     ::testing::Values(
-        BadTarget{[](SeasonTarget& t) {
-                    t.of.planting = {0, 77};
+        BadTarget{[](SeasonTarget& bad) {
+                    bad.of.planting = {0, 77};
                   },
                   "planting: That planting is no longer"},
-        BadTarget{[](SeasonTarget& t) { t.of.season = Season{2023}; },
+        BadTarget{[](SeasonTarget& bad) { bad.of.season = Season{2023}; },
                   "season: In season 2023 these trees are not standing; choose one from "
                   "2024 on."},
-        BadTarget{[](SeasonTarget& t) { t.vigourReason = " "; }, "vigourReason: Say why"},
-        BadTarget{[](SeasonTarget& t) { t.fruitTo.reset(); },
+        BadTarget{[](SeasonTarget& bad) { bad.vigourReason = " "; },
+                  "vigourReason: Say why"},
+        BadTarget{[](SeasonTarget& bad) { bad.fruitTo.reset(); },
                   "fruit: Fruit to keep is a range"},
-        BadTarget{[](SeasonTarget& t) { t.fruitTo = 10; },
+        BadTarget{[](SeasonTarget& bad) { bad.fruitTo = 10; },
                   "fruit: The range runs from 20 down to 10"},
-        BadTarget{[](SeasonTarget& t) { t.fruitTo = 4000; },
+        BadTarget{[](SeasonTarget& bad) { bad.fruitTo = 4000; },
                   "fruit: Fruit to keep lies between"}));
 
 TEST(SetSeasonTarget, SettlesTheSeasonAndCanBeTakenAway) {
