@@ -26,6 +26,10 @@ struct GoldenPlan {
   void (*change)(Orchard&) = [](Orchard&) {};
 };
 
+void PrintTo(const GoldenPlan& plan, std::ostream* out) {
+  *out << plan.name;
+}
+
 void makeWall(Orchard& orchard) {
   orchard.blocks.begin()->second.rowSpacing = Length::feet(10);
   orchard.plantings.begin()->second.treeSpacing = Length::feet(6);

@@ -125,6 +125,8 @@ private:
     if (first.opensWhy.heldForPlanting) text_ << "; held for planting";
     if (last.cutOff && *last.cutOff > last.closes)
       text_ << "; no use after " << isoText(*last.cutOff);
+    for (const std::string& need : operation.needs)
+      text_ << "; waits for \"" << programme_.find(need)->name.en << '"';
     text_ << '\n';
   }
 
