@@ -17,6 +17,20 @@ class App;
 
 namespace topwire {
 
+/// Which deed on programmes is asked for; one of the first six is given.
+struct ProgrammeArguments {
+  std::string copy;
+  std::string exported;
+  std::string broughtIn;  ///< a file
+  std::string use;
+  std::string tried;  ///< a file
+  std::string removed;
+  std::string as;
+  std::string name;
+  std::string nameInSpanish;
+  std::vector<std::string> plantings;
+};
+
 /// What a person typed after the program's name, read and checked. Each command looks
 /// only at what it has declared.
 struct Arguments {
@@ -53,6 +67,7 @@ struct Arguments {
   std::optional<Day> to;
   std::optional<TaskState> state;
   IsoWeek week{};
+  ProgrammeArguments programme;
   Format format = Format::text;
   Language language = Language::english;
 };
@@ -79,6 +94,7 @@ void takeLast(CLI::App& command, Arguments& arguments);
 void takeSheet(CLI::App& command, Arguments& arguments);
 /// A file to bring in, or a day's figures.
 void takeWeather(CLI::App& command, Arguments& arguments);
+void takeProgramme(CLI::App& command, Arguments& arguments);
 void takeFormat(CLI::App& command, Arguments& arguments);
 void takeLanguage(CLI::App& command, Arguments& arguments);
 

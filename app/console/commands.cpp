@@ -134,7 +134,8 @@ std::vector<Command> allCommands() {
                           commandsOfStages(),
                           commandsOfTargets(),
                           commandsOfWeather(),
-                          commandsOfPaper()})
+                          commandsOfPaper(),
+                          commandsOfProgrammes()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }
