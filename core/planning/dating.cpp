@@ -269,22 +269,35 @@ void PlantingDates::endVisits(const Condition& until, std::vector<Task>& tasks) 
     task.until = measured().weigh(until, task.key.season, task.closes, false);
 }
 
-/// Needed work as of the latest season that has any, where it is still to be done.
+/// Needed work as of the latest season that has any, where it is still to be done. What
+/// comes back every season lapses with its own; only what is done once lies further back.
 std::optional<Task> PlantingDates::waitedFor(const std::string& id,
                                              Season season,
                                              Day opens) {
   const Operation* needed = programme_->find(id);
   if (!needed) return std::nullopt;
-  for (int back = 0; back <= seasonsLookedBack; ++back) {
+  const int furthest = needed->oncePerPlanting() ? seasonsLookedBack : 1;
+  for (int back = 0; back <= furthest; ++back) {
     std::vector<Task> visits = tasksOf(*needed, season.plus(-back));
     if (visits.empty() && isLeftOut(*needed, season.plus(-back))) break;
     if (visits.empty()) continue;
     for (Task& visit : visits) obeyMark(*orchard_, visit);
     const Task& visit = visitBy(visits, opens);
-    if (!isWaitedFor(*orchard_, *progress_, visit, opens)) return std::nullopt;
+    if (hasLapsed(*needed, visit, opens) || !isWaitedFor(*orchard_, *progress_, visit))
+      return std::nullopt;
     return visit;
   }
   return std::nullopt;
+}
+
+/// A trellis that was begun does not lapse: its other rows have no wire yet. One without
+/// any tick is more likely to stand, unrecorded, than to be missing.
+bool PlantingDates::hasLapsed(const Operation& operation,
+                              const Task& task,
+                              Day day) const {
+  const bool begun = progress_->contains(task.key);
+  if (operation.oncePerPlanting() && begun) return false;
+  return lapsesAfter(*orchard_, task) < day;
 }
 
 /// No tying before the wire: work cannot open before what it waits for does. Its closing

@@ -50,6 +50,7 @@ private:
   bool looksToLastSeason(Measure measure, const Task& task);
   void endVisits(const Condition& until, std::vector<Task>& tasks);
   std::optional<Task> waitedFor(const std::string& id, Season season, Day opens);
+  bool hasLapsed(const Operation& operation, const Task& task, Day day) const;
   void holdForNeeds(const Operation& operation, Task& task);
   void noteNeeds(const Operation& operation, Task& task);
   const MeasuredTrees& measured();

@@ -35,7 +35,7 @@ Quantity lengthOf(double micrometres, bool tall, UnitSystem units) {
     return tall ? Quantity{{micrometres / 1e6, 2}, {"m", "m"}}
                 : Quantity{{micrometres / 1e4, 1}, {"cm", "cm"}};
   return tall ? Quantity{{micrometres / 304'800, 1}, {"ft", "pies"}}
-              : Quantity{{micrometres / 25'400, 1}, {"in", "pulg."}};
+              : Quantity{{micrometres / 25'400, 1}, {"in", "pulgadas"}};
 }
 
 Quantity quantityOf(Measure measure, double value, UnitSystem units) {

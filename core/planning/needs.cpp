@@ -43,10 +43,8 @@ void obeyMark(const Orchard& orchard, Task& task) {
 
 bool isWaitedFor(const Orchard& orchard,
                  const ProgressByTask& progress,
-                 const Task& task,
-                 Day day) {
+                 const Task& task) {
   return !isFinished(progress, task) && !isSetAside(orchard, task.key)
-         && day <= lapsesAfter(orchard, task)
          && !wasBeforeRecords(orchard, progress, task);
 }
 

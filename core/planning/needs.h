@@ -10,13 +10,11 @@ void moveByHand(Task& task, DaySpan window);
 /// Heeds a person's word on the task's window, where there is one.
 void obeyMark(const Orchard& orchard, Task& task);
 
-/// Whether work that opens on `day` still waits for this task: not where it is finished,
-/// set aside, lapsed by then, or was over before the records began and nobody spoke of
-/// it.
+/// Whether work that needs this task still waits for it: not where it is finished or set
+/// aside, or was over before the records began and nobody spoke of it.
 bool isWaitedFor(const Orchard& orchard,
                  const ProgressByTask& progress,
-                 const Task& task,
-                 Day day);
+                 const Task& task);
 
 /// The rows of a task on which everything it waits for is done: where work may begin.
 RowSet rowsReady(const ProgressByTask& progress, const Task& task);

@@ -33,8 +33,10 @@ Interval intervalAfter(Day visit, const VisitRule& rule) {
 
 std::optional<int> daysToGrow(Length length, const GrowthPace& pace) {
   if (pace.grown <= Length{}) return std::nullopt;
-  return static_cast<int>(length.inMicrometres() * daysBetween(pace.from, pace.to)
-                          / pace.grown.inMicrometres());
+  constexpr std::int64_t never = 36'500;
+  const std::int64_t days = length.inMicrometres() * daysBetween(pace.from, pace.to)
+                            / pace.grown.inMicrometres();
+  return static_cast<int>(std::min(days, never));
 }
 
 std::vector<Visit> visitsIn(DaySpan window, const VisitRule& rule) {

@@ -33,8 +33,8 @@ struct VisitRule {
 /// begins; a remainder under half an interval joins the last one.
 std::vector<Visit> visitsIn(DaySpan window, const VisitRule& rule);
 
-/// At that pace, rounded down so that no more than this grows; nothing where the leader
-/// stands still.
+/// At that pace, rounded down so that no more than this grows, a century at the most;
+/// nothing where the leader stands still.
 std::optional<int> daysToGrow(Length length, const GrowthPace& pace);
 
 }  // namespace topwire

@@ -128,6 +128,19 @@ TEST_F(NeedsTest, WaitsForNothingThatLapsedBeforeItOpens) {
   EXPECT_THAT(task({raise, tie}, "tie").waitsFor, IsEmpty());
 }
 
+TEST_F(NeedsTest, WaitsOnForATrellisThatWasBegun) {
+  Operation raise = raising();
+  raise.cutOff = CutOff{atPlanting(0, 30), {"-", "-"}};
+  tick(wire, RowSet::range(1, 4));
+  for (const int season : {2027, 2030}) {
+    Operation tie = tying();
+    tie.opens = atMonth(6, 1);
+    const Task held = task({raise, tie}, "tie", season);
+    EXPECT_THAT(held.waitsFor, ElementsAre(wire));
+    EXPECT_EQ(rowsReady(progressOf(orchard), held), RowSet::range(1, 4));
+  }
+}
+
 TEST_F(NeedsTest, WaitsForNothingThatWasOverBeforeTheRecords) {
   orchard.settings.recordsFrom = dayOf(2027, 4, 21);
   EXPECT_THAT(task({raising(), tying()}, "tie").waitsFor, IsEmpty());

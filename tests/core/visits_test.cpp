@@ -103,6 +103,8 @@ TEST(DaysToGrow, roundDownAndAreNoneForATreeThatStandsStill) {
   const Day from = dayOf(2027, 6, 1);
   EXPECT_EQ(daysToGrow(Length::inches(15), pace(from, 10, Length::inches(11))), 13);
   EXPECT_EQ(daysToGrow(Length::inches(15), pace(from, 10, Length{})), std::nullopt);
+  EXPECT_EQ(daysToGrow(Length::metres(90'000), pace(from, 360, Length::micrometres(1))),
+            36'500);
   EXPECT_EQ(daysToGrow(Length::inches(15), pace(from, 10, Length::inches(-1))),
             std::nullopt);
 }
