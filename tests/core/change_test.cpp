@@ -56,6 +56,29 @@ WeatherMonth fullMonth() {
   return month;
 }
 
+Measurement fullMeasurement() {
+  Measurement measurement;
+  measurement.id = {0, 9};
+  measurement.planting = {0, 2};
+  measurement.measure = Measure::shootGrowth;
+  measurement.day = dayOf(2027, 10, 1);
+  measurement.values = {381'000, 0, 250'001};
+  measurement.by = "Ana";
+  measurement.note = "hileras 3–5, \"sin fruta\"";
+  return measurement;
+}
+
+SeasonTarget fullTarget() {
+  SeasonTarget target;
+  target.of = {{0, 2}, Season{2028}};
+  target.vigour = Vigour::weak;
+  target.vigourReason = "Brotes cortos";
+  target.fruitFrom = 20;
+  target.fruitTo = 30;
+  target.note = "año «alto»";
+  return target;
+}
+
 /// Every record kind and every kind of value a name can hold, in each of the three
 /// shapes of an edit.
 Change changeOfEverything() {
@@ -64,6 +87,8 @@ Change changeOfEverything() {
   block.elevation = Length::metres(-3);
   block.minimumCorrection = -1.7;
   block.maximumCorrection = 0.1 + 0.2;
+  block.wires = {Length::feet(3), Length::millimetres(1801)};
+  block.postSpacing = Length::feet(30);
   Block later = block;
   later.notes = "two\nlines";
   Settings delayed = testing::southernSettings();
@@ -87,7 +112,13 @@ Change changeOfEverything() {
            Edit<Tick>{std::nullopt, back},
            Edit<TaskMark>{std::nullopt, fullMark()},
            Edit<PastStage>{std::nullopt, PastStage{{0, 8}, "Ñ", 65, dayOf(2019, 5, 2)}},
-           Edit<WeatherMonth>{fullMonth(), longer}}};
+           Edit<WeatherMonth>{fullMonth(), longer},
+           Edit<Measurement>{std::nullopt, fullMeasurement()},
+           Edit<SeasonTarget>{fullTarget(), std::nullopt},
+           Edit<SeasonClose>{std::nullopt,
+                             SeasonClose{Season{2027}, dayOf(2027, 12, 1), "Río"}},
+           Edit<OwnProgramme>{OwnProgramme{"mío", "format = 1\n"},
+                              OwnProgramme{"mío", "format = 1\nid = \"mío\"\n"}}}};
 }
 
 TEST(ChangeJson, ReadsBackEqualForEveryRecordKindAndNonAsciiText) {
