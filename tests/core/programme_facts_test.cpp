@@ -446,6 +446,21 @@ TEST(ProgrammeFacts, FallOnTheirDaysInBothHemispheres) {
   }
 }
 
+/// The shipped file asks by trunk, room and leader where they were measured.
+TEST(ProgrammeFacts, AskForWorkByWhatWasMeasured) {
+  const Programme& programme = shippedProgrammes().at("tall-spindle-apple");
+  const auto first = [&](const char* id) { return programme.find(id)->when.at(0); };
+  using enum Condition::Side;
+  // Derived: below 1.25 in (31,750 micrometres) a tree carries too few fruit to be worth
+  // a spray.
+  EXPECT_EQ(first("chemical-thinning"),
+            (Condition{Measure::trunkDiameter, atLeast, 31'750, false}));
+  // Strong trees that fill their space: MSU Extension, root pruning; nine tenths derived.
+  EXPECT_EQ(first("root-pruning"), (Condition{Measure::spaceFilled, atLeast, 90, false}));
+  // Only once the leader is up: OMAFRA Year 3-5.
+  EXPECT_EQ(first("height-cut"), (Condition{Measure::leaderHeight, atLeast, 0, true}));
+}
+
 TEST(ProgrammeFacts, GiveCalciumNitrateTwiceAMonthApart) {
   const FixedForecaster forecaster;
   const Trade trade{shippedTables(), shippedProgrammes(), forecaster};
