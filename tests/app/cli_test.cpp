@@ -50,7 +50,9 @@ const std::vector<std::string> verbs{"new",
                                      "measure",
                                      "cautions",
                                      "weather",
-                                     "sheet"};
+                                     "sheet",
+                                     "material",
+                                     "close"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
   const Said help = cli({"--help"});
