@@ -4,6 +4,7 @@
 #include "app/windows/heat_view.h"
 
 #include <QPainter>
+#include <QResizeEvent>
 
 #include <cmath>
 

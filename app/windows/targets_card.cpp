@@ -117,7 +117,7 @@ QLayout* TargetsCard::head() {
   line->addWidget(why_);
   line->addWidget(measure_);
   connect(plantings_, &QComboBox::currentIndexChanged, this, [this] {
-    show();
+    refresh();
     Q_EMIT chosenChanged();
   });
   connect(measure_, &QPushButton::clicked, this, &TargetsCard::measureWanted);
@@ -141,7 +141,7 @@ void TargetsCard::setBlock(BlockId block) {
     if (before == planting->id) plantings_->setCurrentIndex(plantings_->count() - 1);
   }
   plantings_->setVisible(plantings_->count() > 1);
-  show();
+  refresh();
 }
 
 std::optional<PlantingId> TargetsCard::chosen() const {
@@ -157,7 +157,10 @@ const Planting* TargetsCard::planting() const {
   return found == session_->orchard().plantings.end() ? nullptr : &found->second;
 }
 
-void TargetsCard::show() {
+/// Reckoning the seasons takes a moment, so that it waits until the card is looked at.
+void TargetsCard::refresh() {
+  stale_ = !isVisible();
+  if (stale_) return;
   const Planting* shown = planting();
   const bool standing =
       shown != nullptr && leafOf(session_->orchard(), *shown, session_->season()) >= 1;
@@ -239,6 +242,11 @@ void TargetsCard::arrangeFigures() {
 void TargetsCard::resizeEvent(QResizeEvent* event) {
   Card::resizeEvent(event);
   arrangeFigures();
+}
+
+void TargetsCard::showEvent(QShowEvent* event) {
+  Card::showEvent(event);
+  if (stale_ && session_->isOpen()) refresh();
 }
 
 void TargetsCard::showClass(const PlantingTargets& aim) {

@@ -34,10 +34,11 @@ Q_SIGNALS:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
 
 private:
   QLayout* head();
-  void show();
+  void refresh();
   void showFigures(const Planting& planting, const PlantingTargets& aim);
   void showClass(const PlantingTargets& aim);
   void showReasons(const Planting& planting, const PlantingTargets& aim);
@@ -48,6 +49,8 @@ private:
   const Planting* planting() const;
 
   Session* session_;
+  /// Something changed while the card was out of sight.
+  bool stale_ = true;
   BlockId block_;
   std::vector<PlantingId> ids_;
   QComboBox* plantings_;
