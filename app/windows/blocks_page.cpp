@@ -5,12 +5,13 @@
 #include "app/windows/block_form.h"
 #include "app/windows/block_panels.h"
 #include "app/windows/block_words.h"
+#include "app/windows/measurements_panel.h"
 #include "app/windows/page_head.h"
 #include "app/windows/planting_form.h"
 #include "app/windows/questions.h"
+#include "app/windows/targets_card.h"
 
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace topwire {
@@ -55,6 +56,8 @@ BlocksPage::BlocksPage(Session& session, Questions& questions, QWidget* parent)
     , pair_(new QBoxLayout(QBoxLayout::LeftToRight))
     , rows_(new RowsCard(session))
     , plantings_(new PlantingsCard(session))
+    , targets_(new TargetsCard(session))
+    , measurements_(new MeasurementsPanel(session))
     , stages_(new StagesCard(session))
     , records_(new RecordsCard(session)) {
   setObjectName(QStringLiteral("blocksPage"));
@@ -85,6 +88,7 @@ BlocksPage::BlocksPage(Session& session, Questions& questions, QWidget* parent)
   connect(session_, &Session::changed, this, &BlocksPage::refresh);
   connect(session_, &Session::reset, this, &BlocksPage::backToDetail);
   listenToForms();
+  showMeasurements(false);
   refresh();
 }
 
@@ -105,7 +109,7 @@ QWidget* BlocksPage::makeSide() {
   return card;
 }
 
-QWidget* BlocksPage::makeDetail() {
+QScrollArea* BlocksPage::makeDetail() {
   auto* inner = new QWidget;
   pair_->setSpacing(16);
   pair_->addWidget(stages_, 1);
@@ -115,6 +119,8 @@ QWidget* BlocksPage::makeDetail() {
   lines->setSpacing(16);
   lines->addWidget(rows_);
   lines->addWidget(plantings_);
+  lines->addWidget(targets_);
+  lines->addWidget(measurements_);
   lines->addLayout(pair_);
   lines->addStretch();
   return scrolled(inner);
@@ -154,6 +160,13 @@ void BlocksPage::listenToForms() {
     plantingForm_->startEdit(planting);
   });
   connect(plantings_, &PlantingsCard::deleteWanted, this, &BlocksPage::deletePlanting);
+  connect(targets_, &TargetsCard::measureWanted, this, &BlocksPage::showMeasurements);
+  connect(targets_, &TargetsCard::chosenChanged, this, [this] {
+    measurements_->setPlanting(targets_->chosen());
+  });
+  connect(measurements_, &MeasurementsPanel::closed, this, [this] {
+    showMeasurements(false);
+  });
 }
 
 /// Where there is no room for two cards side by side, the second goes under the first.
@@ -203,6 +216,8 @@ void BlocksPage::showChosen() {
   head_->say(QString::fromStdString(block->name), blockSubtitle(*session_, *block));
   rows_->setBlock(block->id);
   plantings_->setBlock(block->id);
+  targets_->setBlock(block->id);
+  measurements_->setPlanting(targets_->chosen());
   stages_->setBlock(block->id);
   records_->setBlock(block->id);
 }
@@ -210,6 +225,18 @@ void BlocksPage::showChosen() {
 void BlocksPage::backToDetail() {
   stack_->setCurrentWidget(chosen() != nullptr ? detail_ : empty_);
   showChosen();
+}
+
+/// Into sight first: a field that takes the keyboard out of sight gets no ring.
+void BlocksPage::showMeasurements(bool open) {
+  targets_->setMeasuring(open);
+  measurements_->setVisible(open);
+  if (!open) return;
+  const auto go = [this] {
+    detail_->ensureWidgetVisible(measurements_, 0, 20);
+    measurements_->takeFocus();
+  };
+  QMetaObject::invokeMethod(this, go, Qt::QueuedConnection);
 }
 
 void BlocksPage::addBlock() {

@@ -4,12 +4,14 @@
 #include "app/windows/block_list.h"
 
 #include <QBoxLayout>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QWidget>
 
 namespace topwire {
 
 class BlockForm;
+class MeasurementsPanel;
 class PageHead;
 class PlantingForm;
 class PlantingsCard;
@@ -17,9 +19,10 @@ class Questions;
 class RecordsCard;
 class RowsCard;
 class StagesCard;
+class TargetsCard;
 
-/// The blocks: the list, the chosen one's rows, plantings, stages and records, and the
-/// forms that add and edit, all in one page.
+/// The blocks: the list, the chosen one's rows, plantings, targets, stages and records,
+/// and the forms that add and edit, all in one page.
 class BlocksPage : public QWidget {
   Q_OBJECT
 
@@ -40,7 +43,7 @@ protected:
 
 private:
   QWidget* makeSide();
-  QWidget* makeDetail();
+  QScrollArea* makeDetail();
   QWidget* makeEmpty();
   void listenToForms();
   void refresh();
@@ -50,6 +53,7 @@ private:
   void addPlanting(BlockId block);
   void deletePlanting(PlantingId planting);
   void backToDetail();
+  void showMeasurements(bool open);
   const Block* chosen() const;
 
   Session* session_;
@@ -59,12 +63,14 @@ private:
   QWidget* side_;
   QStackedWidget* stack_;
   QWidget* empty_;
-  QWidget* detail_;
+  QScrollArea* detail_;
   BlockForm* blockForm_;
   PlantingForm* plantingForm_;
   QBoxLayout* pair_;
   RowsCard* rows_;
   PlantingsCard* plantings_;
+  TargetsCard* targets_;
+  MeasurementsPanel* measurements_;
   StagesCard* stages_;
   RecordsCard* records_;
   std::vector<QWidget*> headButtons_;
