@@ -135,7 +135,8 @@ std::vector<Command> allCommands() {
                           commandsOfTargets(),
                           commandsOfWeather(),
                           commandsOfPaper(),
-                          commandsOfProgrammes()})
+                          commandsOfProgrammes(),
+                          commandsOfDrawings()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }
