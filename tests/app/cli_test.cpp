@@ -50,7 +50,8 @@ const std::vector<std::string> verbs{"new",
                                      "measure",
                                      "cautions",
                                      "weather",
-                                     "sheet"};
+                                     "sheet",
+                                     "drawings"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
   const Said help = cli({"--help"});
