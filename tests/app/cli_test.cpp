@@ -66,7 +66,7 @@ TEST(CliHelp, ofEachVerbShowsItsArgumentsAndAnExample) {
     const Said help = cli({verb, "--help"});
     EXPECT_EQ(help.code, 0) << verb;
     EXPECT_EQ(help.err, "") << verb;
-    EXPECT_THAT(help.out, HasSubstr("FILE")) << verb;
+    EXPECT_THAT(help.out, HasSubstr(verb == "drawings" ? "DIR" : "FILE")) << verb;
     EXPECT_THAT(help.out, HasSubstr("Example:\n  topwire-cli " + verb + ' ')) << verb;
   }
 }
