@@ -32,26 +32,11 @@ using ::testing::SizeIs;
 using ::testing::StartsWith;
 using testing::write;
 
-const std::vector<std::string> verbs{"new",
-                                     "blocks",
-                                     "copy",
-                                     "undo",
-                                     "redo",
-                                     "journal",
-                                     "check-programme",
-                                     "tasks",
-                                     "why",
-                                     "tick",
-                                     "untick",
-                                     "set-aside",
-                                     "stages",
-                                     "observe",
-                                     "targets",
-                                     "measure",
-                                     "cautions",
-                                     "weather",
-                                     "sheet",
-                                     "drawings"};
+const std::vector<std::string> verbs{
+    "new",     "blocks",          "copy",    "undo",    "redo",
+    "journal", "check-programme", "tasks",   "why",     "tick",
+    "untick",  "set-aside",       "stages",  "observe", "targets",
+    "measure", "cautions",        "weather", "sheet",   "drawings"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
   const Said help = cli({"--help"});
