@@ -37,6 +37,15 @@ IsoWeek readWeek(const std::string& typed) {
                   typed);
 }
 
+Season readSeason(const std::string& typed) {
+  const auto year = parseNumber(typed);
+  if (year && typed.size() == 4 && *year >= 1900 && *year <= 2200)
+    return Season{static_cast<int>(*year)};
+  throw notUsable(
+      phrase("Console", "\"%1\" is no season, written as the year it begins in: 2027"),
+      typed);
+}
+
 template <class T, class Read>
 CLI::Option* takeRead(
     CLI::App& command, const char* name, T& into, Read read, const char* help) {
@@ -314,6 +323,40 @@ void takeSheet(CLI::App& command, Arguments& arguments) {
       ->check(CLI::IsMember({"a4", "letter"}))
       ->capture_default_str()
       ->type_name("PAPER");
+}
+
+void takeMaterialSpan(CLI::App& command, Arguments& arguments) {
+  auto* week = takeRead(command,
+                        "--week",
+                        arguments.materialWeek,
+                        readWeek,
+                        "For the work due in this week of ISO 8601, such as 2027-W14")
+                   ->type_name("WEEK");
+  auto* season = takeRead(command,
+                          "--season",
+                          arguments.season,
+                          readSeason,
+                          "For the season that begins in this year; else today's")
+                     ->type_name("YEAR");
+  auto* planting =
+      command
+          .add_option("--planting",
+                      arguments.planting,
+                      "For a new planting, by its code: up to the end of its first leaf")
+          ->type_name("CODE");
+  week->excludes(season)->excludes(planting);
+  season->excludes(planting);
+}
+
+void takeClosing(CLI::App& command, Arguments& arguments) {
+  takeRead(command,
+           "--season",
+           arguments.season,
+           readSeason,
+           "The season that begins in this year; else the one there is to close")
+      ->type_name("YEAR");
+  command.add_flag(
+      "--accept", arguments.accept, "Close the season with everything as it is proposed");
 }
 
 void takeWeather(CLI::App& command, Arguments& arguments) {

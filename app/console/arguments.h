@@ -68,6 +68,9 @@ struct Arguments {
   std::optional<TaskState> state;
   IsoWeek week{};
   ProgrammeArguments programme;
+  std::optional<IsoWeek> materialWeek;
+  std::optional<Season> season;
+  bool accept = false;
   Format format = Format::text;
   Language language = Language::english;
 };
@@ -92,6 +95,9 @@ void takeReason(CLI::App& command, Arguments& arguments);
 void takeDescription(CLI::App& command, Arguments& arguments);
 void takeLast(CLI::App& command, Arguments& arguments);
 void takeSheet(CLI::App& command, Arguments& arguments);
+/// A week, a season or a planting.
+void takeMaterialSpan(CLI::App& command, Arguments& arguments);
+void takeClosing(CLI::App& command, Arguments& arguments);
 /// A file to bring in, or a day's figures.
 void takeWeather(CLI::App& command, Arguments& arguments);
 void takeProgramme(CLI::App& command, Arguments& arguments);

@@ -135,7 +135,8 @@ std::vector<Command> allCommands() {
                           commandsOfTargets(),
                           commandsOfWeather(),
                           commandsOfPaper(),
-                          commandsOfProgrammes()})
+                          commandsOfProgrammes(),
+                          commandsOfSeasons()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }

@@ -41,6 +41,7 @@ std::span<const Command> commandsOfTargets();
 std::span<const Command> commandsOfWeather();
 std::span<const Command> commandsOfPaper();
 std::span<const Command> commandsOfProgrammes();
+std::span<const Command> commandsOfSeasons();
 std::vector<Command> allCommands();
 
 /// Reads the arguments, runs the command and says what came of it: results on `out`,

@@ -1,3 +1,4 @@
+#include "app/paper/material_pages.h"
 #include "app/paper/sheet_pieces.h"
 
 #include <algorithm>
@@ -63,7 +64,7 @@ QString takeLine(const SheetJob& job, const Voice& voice) {
   std::vector<QString> parts{joined(tools, QStringLiteral(", "))};
   for (const SheetMaterial& material : job.materials)
     parts.push_back(voice.say(material.name) + QStringLiteral(": ")
-                    + voice.count(material.count));
+                    + amountText(material.count, material.unit, material.units, voice));
   return joined(parts, QStringLiteral(" · "));
 }
 

@@ -52,6 +52,8 @@ Checked<Shipped> loadShipped() {
     const std::string id = programme.id;
     shipped.programmes.emplace(id, std::move(programme));
   }
+  shipped.tables.materials = readOne("tables/materials.toml", readMaterials, problems);
+  shipped.tables.trellises = readOne("tables/trellis.toml", readTrellises, problems);
   if (!problems.empty()) return tl::unexpected{std::move(problems)};
   return shipped;
 }

@@ -19,6 +19,8 @@ public:
     problems_.push_back({Sentence{phrase, std::move(values)}, std::move(place), {}});
   }
 
+  void add(Problem problem) { problems_.push_back(std::move(problem)); }
+
   bool any() const { return !problems_.empty(); }
 
   Checked<Change> orElse(Change change) &&;

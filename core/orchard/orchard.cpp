@@ -89,6 +89,17 @@ auto placeInBlock(const Planting& planting) {
   return std::tuple{planting.kind, firstRow, planting.id};
 }
 
+/// Trees of replants that stand in this planting's rows.
+double replantedIn(const Orchard& orchard, const Planting& host) {
+  double trees = 0;
+  for (const auto& [id, other] : orchard.plantings) {
+    if (other.block != host.block || other.kind != PlantingKind::replant) continue;
+    const int shared = other.rows.inCommonWith(host.rows).count();
+    if (shared > 0) trees += placesPerRow(orchard, other) * shared;
+  }
+  return trees;
+}
+
 }  // namespace
 
 std::vector<const Block*> blocksInOrder(const Orchard& orchard) {
@@ -143,7 +154,7 @@ std::vector<std::string> placeNames(const Orchard& orchard,
   return names;
 }
 
-double treesPerRow(const Orchard& orchard, const Planting& planting) {
+double placesPerRow(const Orchard& orchard, const Planting& planting) {
   if (planting.trees) {
     const int rows = planting.rows.count();
     return rows == 0 ? 0 : static_cast<double>(*planting.trees) / rows;
@@ -156,8 +167,14 @@ double treesPerRow(const Orchard& orchard, const Planting& planting) {
   return static_cast<double>(wholeSpacings);
 }
 
+double treesPerRow(const Orchard& orchard, const Planting& planting) {
+  const int rows = planting.rows.count();
+  const double places = placesPerRow(orchard, planting);
+  if (rows == 0 || planting.kind == PlantingKind::replant) return places;
+  return std::max(0.0, places - replantedIn(orchard, planting) / rows);
+}
+
 int treesIn(const Orchard& orchard, const Planting& planting) {
-  if (planting.trees) return *planting.trees;
   const double trees = treesPerRow(orchard, planting) * planting.rows.count();
   return static_cast<int>(std::lround(trees));
 }

@@ -43,8 +43,13 @@ const Block& blockOf(const Orchard& orchard, const Planting& planting);
 std::vector<std::string> placeNames(const Orchard& orchard,
                                     const std::vector<PlantingId>& plantings);
 
-/// Trees in one row of a planting, or in all of it; 0 where neither count nor lengths
-/// say. A total that is no multiple of the rows is shared out evenly, as a fraction.
+/// Places for trees in one row of a planting; 0 where neither count nor lengths say. A
+/// total that is no multiple of the rows is shared out evenly, as a fraction.
+double placesPerRow(const Orchard& orchard, const Planting& planting);
+/// Trees in one row of a planting, or in all of it: its places less those that replants
+/// in its rows have filled, from the day they are written down, since the gaps are there
+/// whether or not the replants stand in them yet. A planting and its replants together
+/// are thus the places, and no tree is counted twice.
 double treesPerRow(const Orchard& orchard, const Planting& planting);
 int treesIn(const Orchard& orchard, const Planting& planting);
 

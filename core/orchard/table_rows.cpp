@@ -64,6 +64,24 @@ std::array<double, 12> TableRow::twelve(TableField field, TableBounds bounds) {
   return values;
 }
 
+std::vector<double> TableRow::numbers(TableField field, TableBounds bounds) {
+  const toml::node* node = find(field);
+  if (node == nullptr) return {};
+  const toml::array* list = node->as_array();
+  if (list == nullptr || list->empty()) {
+    wrongType(field,
+              *node,
+              phrase("Tables",
+                     "In %1 %2 the field %3 is not a list of numbers; write it like: "
+                     "%4"));
+    return {};
+  }
+  std::vector<double> values;
+  for (const toml::node& element : *list)
+    values.push_back(numberIn(element, field, bounds));
+  return values;
+}
+
 void TableRow::report(Phrase phrase,
                       TableField field,
                       const std::string& value,

@@ -54,6 +54,9 @@ public:
 
   std::array<double, 12> twelve(TableField field, TableBounds bounds);
 
+  /// As many as there are, one at least.
+  std::vector<double> numbers(TableField field, TableBounds bounds);
+
   /// The value that `words` gives the text; the first one's where it is none of them.
   template <class T>
   T oneOf(TableField field, const std::vector<std::pair<std::string_view, T>>& words) {

@@ -142,6 +142,14 @@ const StageHeat* TradeTables::heatOf(std::string_view stage) const {
   return named(stageHeat, stage);
 }
 
+const MaterialItem* TradeTables::material(std::string_view name) const {
+  return named(materials, name);
+}
+
+const TrellisPlan* TradeTables::trellis(std::string_view programme) const {
+  return named(trellises, programme);
+}
+
 Checked<std::vector<Cultivar>> readCultivars(std::string_view toml,
                                              const std::string& file) {
   return readTable<Cultivar>(toml, file, cultivarKind, cultivarFrom);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/orchard/material_table.h"
 #include "core/orchard/orchard.h"
 #include "core/orchard/target_tables.h"
 
@@ -64,12 +65,17 @@ struct TradeTables {
   std::vector<FrostKill> frostKills;
   std::vector<StageHeat> stageHeat;
   TargetTables targets = {};
+  std::vector<MaterialItem> materials = {};
+  std::vector<TrellisPlan> trellises = {};
 
   const Cultivar* cultivar(std::string_view name) const;
   const Rootstock* rootstock(std::string_view name) const;
   const Station* station(std::string_view name) const;
   /// By the stage's English name.
   const StageHeat* heatOf(std::string_view stage) const;
+  const MaterialItem* material(std::string_view name) const;
+  /// That of a programme.
+  const TrellisPlan* trellis(std::string_view programme) const;
 };
 
 /// Each reads one TOML text; every fault with its line. `file` names it in the problems.

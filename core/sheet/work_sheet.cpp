@@ -1,5 +1,6 @@
 #include "core/sheet/work_sheet.h"
 
+#include "core/material/material_counts.h"
 #include "core/planning/explain.h"
 
 #include <algorithm>
@@ -54,7 +55,11 @@ public:
         (task.rows.count() - view.progress.rowsDone()) * treesPerRow(*orchard_, planting);
     const Operation* operation = operationOf(*orchard_, trade_->programmes, task.key);
     job.title = titleOf(task, operation);
-    if (operation) describe(job, *operation);
+    if (operation) {
+      describe(job, *operation);
+      for (const Material& material : operation->materials)
+        job.materials.push_back(toTake(material, view, planting));
+    }
     return job;
   }
 
@@ -87,6 +92,23 @@ private:
     return after != nullptr && after->operation == other.operation;
   }
 
+  SheetMaterial toTake(const Material& material,
+                       const TaskView& view,
+                       const Planting& planting) const {
+    const double rows = view.task->rows.count() - view.progress.rowsDone();
+    SheetMaterial made{
+        material.name,
+        material.amount
+            * countIn(rows, material.per, *orchard_, trade_->tables, planting)};
+    made.units = orchard_->settings.units;
+    if (const MaterialItem* item = trade_->tables.material(material.item)) {
+      made.name = item->label;
+      made.unit = item->unit;
+    }
+    if (made.unit == MaterialUnit::piece) made.count = std::ceil(made.count - 1e-6);
+    return made;
+  }
+
   static void describe(SheetJob& job, const Operation& operation) {
     job.how = operation.how;
     job.doneWhen = operation.doneWhen;
@@ -95,9 +117,6 @@ private:
     job.caution = operation.caution;
     job.drawing = operation.drawing;
     if (operation.cutOff) job.cutOffReason = operation.cutOff->reason;
-    for (const Material& material : operation.materials)
-      job.materials.push_back(
-          {material.name, static_cast<int>(std::ceil(material.amount * job.treesLeft))});
   }
 
   const Orchard* orchard_;

@@ -20,7 +20,9 @@ struct SheetRow {
 
 struct SheetMaterial {
   Words name;
-  int count;  ///< for the trees left, rounded up
+  double count;  ///< for the rows left, in `unit`; pieces rounded up
+  MaterialUnit unit = MaterialUnit::piece;
+  UnitSystem units = UnitSystem::metric;  ///< those the orchard reads amounts in
   friend bool operator==(const SheetMaterial&, const SheetMaterial&) = default;
 };
 

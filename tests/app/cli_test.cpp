@@ -32,25 +32,12 @@ using ::testing::SizeIs;
 using ::testing::StartsWith;
 using testing::write;
 
-const std::vector<std::string> verbs{"new",
-                                     "blocks",
-                                     "copy",
-                                     "undo",
-                                     "redo",
-                                     "journal",
-                                     "check-programme",
-                                     "tasks",
-                                     "why",
-                                     "tick",
-                                     "untick",
-                                     "set-aside",
-                                     "stages",
-                                     "observe",
-                                     "targets",
-                                     "measure",
-                                     "cautions",
-                                     "weather",
-                                     "sheet"};
+const std::vector<std::string> verbs{
+    "new",     "blocks",          "copy",    "undo",    "redo",
+    "journal", "check-programme", "tasks",   "why",     "tick",
+    "untick",  "set-aside",       "stages",  "observe", "targets",
+    "measure", "cautions",        "weather", "sheet",   "material",
+    "close"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
   const Said help = cli({"--help"});

@@ -39,13 +39,14 @@ Orchard orchardOfTwo() {
 }
 
 const TradeTables& smallTables() {
-  static const TradeTables made{{named<Cultivar>("Gala"),
-                                 named<Cultivar>("Fuji"),
-                                 named<Cultivar>("Golden Delicious")},
-                                {named<Rootstock>("M.9 T337"), named<Rootstock>("G.41")},
-                                {},
-                                {},
-                                {}};
+  static const TradeTables made = [] {
+    TradeTables tables;
+    tables.cultivars = {named<Cultivar>("Gala"),
+                        named<Cultivar>("Fuji"),
+                        named<Cultivar>("Golden Delicious")};
+    tables.rootstocks = {named<Rootstock>("M.9 T337"), named<Rootstock>("G.41")};
+    return tables;
+  }();
   return made;
 }
 

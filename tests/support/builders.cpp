@@ -55,7 +55,9 @@ const TradeTables& shippedTables() {
        readShipped("resources/tables/fruit_by_leaf.toml", readFruitByLeaf),
        readShipped("resources/tables/leader_height.toml", readLeaderHeights),
        readShipped("resources/tables/shoot_growth.toml", readShootGrowth),
-       readShipped("resources/tables/nutrition.toml", readNutrition)}};
+       readShipped("resources/tables/nutrition.toml", readNutrition)},
+      readShipped("resources/tables/materials.toml", readMaterials),
+      readShipped("resources/tables/trellis.toml", readTrellises)};
   return tables;
 }
 
