@@ -95,6 +95,8 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
                              {{QStringLiteral("calendar"), RailPage::calendar},
                               {QStringLiteral("blocks"), RailPage::blocks},
                               {QStringLiteral("weather"), RailPage::weather},
+                              {QStringLiteral("material"), RailPage::material},
+                              {QStringLiteral("closing"), RailPage::closing},
                               {QStringLiteral("settings"), RailPage::settings}});
   if (!page) return tl::unexpected{page.error()};
   const auto size = sizeOption(parser, options.size);

@@ -49,6 +49,16 @@ QPainterPath weather() {
   return path;
 }
 
+/// A crate.
+QPainterPath material() {
+  QPainterPath path;
+  line(path, {{3, 7}, {3, 16.5}, {17, 16.5}, {17, 7}});
+  line(path, {{2, 7}, {18, 7}});
+  line(path, {{3, 11.75}, {17, 11.75}});
+  line(path, {{7, 3.5}, {13, 3.5}});
+  return path;
+}
+
 QPainterPath settings() {
   QPainterPath path;
   line(path, {{3, 6}, {17, 6}});
@@ -126,6 +136,8 @@ QPainterPath pathOf(Icon icon) {
       return blocks();
     case Icon::weather:
       return weather();
+    case Icon::material:
+      return material();
     case Icon::settings:
       return settings();
     case Icon::undo:

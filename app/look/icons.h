@@ -11,6 +11,7 @@ enum class Icon {
   calendar,
   blocks,
   weather,
+  material,
   settings,
   undo,
   redo,

@@ -1,40 +1,14 @@
-#include "app/look/state_shape.h"
+#include "app/look/shape_mark.h"
 #include "app/windows/block_panels.h"
 #include "app/windows/block_words.h"
 #include "app/words/say.h"
 
 #include <QHBoxLayout>
-#include <QPainter>
+#include <QLocale>
 
 #include <algorithm>
 
 namespace topwire {
-
-namespace {
-
-/// A state's shape, beside its word.
-class ShapeMark final : public QWidget {
-public:
-  ShapeMark() { setFixedSize(side, side); }
-
-  void setState(TaskState state) {
-    state_ = state;
-    update();
-  }
-
-protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter{this};
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintShape(painter, QRectF{rect()}, state_);
-  }
-
-private:
-  static constexpr int side = 15;
-  TaskState state_ = TaskState::waiting;
-};
-
-}  // namespace
 
 RowsCard::RowsCard(Session& session, QWidget* parent)
     : Card(QPalette::Light, parent)

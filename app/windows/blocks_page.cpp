@@ -60,6 +60,7 @@ BlocksPage::BlocksPage(Session& session, Questions& questions, QWidget* parent)
   setObjectName(QStringLiteral("blocksPage"));
   auto* edit = head_->addButton(tr("&Edit block"), "editBlock");
   auto* remove = head_->addButton(tr("&Delete block"), "deleteBlock");
+  auto* close = head_->addButton(tr("&Close the season"), "closeTheSeason");
   headButtons_ = {edit, remove};
   stack_->addWidget(empty_ = makeEmpty());
   stack_->addWidget(detail_ = makeDetail());
@@ -78,6 +79,7 @@ BlocksPage::BlocksPage(Session& session, Questions& questions, QWidget* parent)
 
   connect(edit, &QPushButton::clicked, this, &BlocksPage::editBlock);
   connect(remove, &QPushButton::clicked, this, &BlocksPage::deleteBlock);
+  connect(close, &QPushButton::clicked, this, &BlocksPage::closingWanted);
   connect(list_, &BlockList::chosenChanged, this, &BlocksPage::backToDetail);
   connect(rows_, &RowsCard::dayWanted, this, &BlocksPage::dayWanted);
   connect(session_, &Session::changed, this, &BlocksPage::refresh);

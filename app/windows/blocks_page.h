@@ -33,6 +33,7 @@ public Q_SLOTS:
 
 Q_SIGNALS:
   void dayWanted(topwire::Day day);
+  void closingWanted();
 
 protected:
   void resizeEvent(QResizeEvent* event) override;

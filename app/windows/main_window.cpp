@@ -4,6 +4,8 @@
 #include "app/windows/block_words.h"
 #include "app/windows/blocks_page.h"
 #include "app/windows/calendar_page.h"
+#include "app/windows/closing_page.h"
+#include "app/windows/material_page.h"
 #include "app/windows/notice_bar.h"
 #include "app/windows/print_window.h"
 #include "app/windows/rail.h"
@@ -92,15 +94,20 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
   auto* weather = new WeatherPage{*session_, *questions_};
+  auto* material = new MaterialPage{*session_};
   auto* settings = new SettingsPage{*session_, *preferences_};
+  auto* closing = new ClosingPage{*session_};
   for (QWidget* page : {static_cast<QWidget*>(calendar_),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
-                        static_cast<QWidget*>(settings)})
+                        static_cast<QWidget*>(material),
+                        static_cast<QWidget*>(settings),
+                        static_cast<QWidget*>(closing)})
     pages.addWidget(page);
   rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
   rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
   rail_->addPage(static_cast<int>(RailPage::weather), Icon::weather, tr("Weather"));
+  rail_->addPage(static_cast<int>(RailPage::material), Icon::material, tr("Material"));
   rail_->addPageBelow(
       static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
@@ -116,6 +123,14 @@ void MainWindow::buildPages(QStackedWidget& pages) {
     showDay(session_->today());
   });
   connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
+  connect(
+      blocks_, &BlocksPage::closingWanted, this, [this] { showPage(RailPage::closing); });
+  connect(
+      closing, &ClosingPage::blocksWanted, this, [this] { showPage(RailPage::blocks); });
+  connect(closing, &ClosingPage::measureWanted, this, [this](PlantingId planting) {
+    showPage(RailPage::blocks);
+    blocks_->chooseBlock(session_->orchard().plantings.at(planting).block);
+  });
   connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);
   // The page that asks is built anew, so not from within its own signal.
   connect(settings,
@@ -212,7 +227,8 @@ void MainWindow::redo() {
 
 void MainWindow::showPage(RailPage page) {
   pages_->setCurrentIndex(static_cast<int>(page));
-  rail_->choose(static_cast<int>(page));
+  // The season is closed from the blocks, and they stay its place in the rail.
+  rail_->choose(static_cast<int>(page == RailPage::closing ? RailPage::blocks : page));
 }
 
 RailPage MainWindow::page() const {

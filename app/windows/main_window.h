@@ -17,7 +17,8 @@ class CalendarPage;
 class NoticeBar;
 class Rail;
 
-enum class RailPage { calendar, blocks, weather, settings };
+/// Those without a place in the rail come last.
+enum class RailPage { calendar, blocks, weather, material, settings, closing };
 
 /// The one window: the rail, the pages, the menus, and the line for what happened.
 ///

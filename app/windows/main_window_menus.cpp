@@ -86,6 +86,9 @@ void MainWindow::buildEditMenu() {
   });
   needingOrchard(
       keyed(add, "actionAddBlock", QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_B}));
+  QAction* close = edit->addAction(
+      tr("&Close the season..."), this, [this] { showPage(RailPage::closing); });
+  needingOrchard(keyed(close, "actionCloseSeason", {}));
 }
 
 void MainWindow::buildViewMenu() {
@@ -98,6 +101,7 @@ void MainWindow::buildViewMenu() {
   addPage(tr("&Blocks"), RailPage::blocks, Qt::Key_2);
   addPage(tr("&Weather"), RailPage::weather, Qt::Key_3);
   addPage(tr("&Settings"), RailPage::settings, Qt::Key_4);
+  addPage(tr("&Material"), RailPage::material, Qt::Key_5);
   view->addSeparator();
   QMenu* themes = view->addMenu(tr("C&olours"));
   auto* group = new QActionGroup{themes};
