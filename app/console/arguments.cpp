@@ -343,6 +343,28 @@ void takeWeather(CLI::App& command, Arguments& arguments) {
       ->type_name("UNIT");
 }
 
+void takeProgramme(CLI::App& command, Arguments& arguments) {
+  ProgrammeArguments& wanted = arguments.programme;
+  CLI::Option_group* deed = command.add_option_group("Deeds", "One of these");
+  deed->require_option(1);
+  auto* copy = deed->add_option(
+      "--copy", wanted.copy, "Make a programme of your own from this one");
+  deed->add_option("--export", wanted.exported, "Print a programme's TOML");
+  deed->add_option("--bring-in", wanted.broughtIn, "Take a programme from a TOML file");
+  auto* use =
+      deed->add_option("--use", wanted.use, "Have plantings go by this programme");
+  deed->add_option("--try",
+                   wanted.tried,
+                   "Tell what a programme's TOML file would change in the plan");
+  deed->add_option("--remove", wanted.removed, "Remove one of your own");
+  command.add_option("--as", wanted.as, "The copy's id, such as my-spindle")->needs(copy);
+  copy->needs(command.add_option("--name", wanted.name, "The copy's name"));
+  command.add_option("--name-es", wanted.nameInSpanish, "Its name in Spanish")
+      ->needs(copy);
+  use->needs(command.add_option(
+      "--planting", wanted.plantings, "A planting's code; may be given several times"));
+}
+
 void takeFormat(CLI::App& command, Arguments& arguments) {
   auto* csv = command.add_flag_callback(
       "--csv",

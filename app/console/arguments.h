@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 // The library names it so.
 namespace CLI {  // NOLINT(readability-identifier-naming)
@@ -15,6 +16,20 @@ class App;
 }
 
 namespace topwire {
+
+/// Which deed on programmes is asked for; one of the first six is given.
+struct ProgrammeArguments {
+  std::string copy;
+  std::string exported;
+  std::string broughtIn;  ///< a file
+  std::string use;
+  std::string tried;  ///< a file
+  std::string removed;
+  std::string as;
+  std::string name;
+  std::string nameInSpanish;
+  std::vector<std::string> plantings;
+};
 
 /// What a person typed after the program's name, read and checked. Each command looks
 /// only at what it has declared.
@@ -48,6 +63,7 @@ struct Arguments {
   std::optional<Day> to;
   std::optional<TaskState> state;
   IsoWeek week{};
+  ProgrammeArguments programme;
   Format format = Format::text;
   Language language = Language::english;
 };
@@ -74,6 +90,7 @@ void takeLast(CLI::App& command, Arguments& arguments);
 void takeSheet(CLI::App& command, Arguments& arguments);
 /// A file to bring in, or a day's figures.
 void takeWeather(CLI::App& command, Arguments& arguments);
+void takeProgramme(CLI::App& command, Arguments& arguments);
 void takeFormat(CLI::App& command, Arguments& arguments);
 void takeLanguage(CLI::App& command, Arguments& arguments);
 

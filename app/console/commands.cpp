@@ -133,7 +133,8 @@ std::vector<Command> allCommands() {
                           commandsOfTasks(),
                           commandsOfStages(),
                           commandsOfWeather(),
-                          commandsOfPaper()})
+                          commandsOfPaper(),
+                          commandsOfProgrammes()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }

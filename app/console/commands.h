@@ -5,7 +5,7 @@
 #include "core/base/record_id.h"
 #include "core/edit/orchard_files.h"
 #include "core/edit/workbench.h"
-#include "core/planning/planner.h"
+#include "core/planning/programmes_at_hand.h"
 
 #include <iosfwd>
 #include <span>
@@ -16,7 +16,8 @@ namespace topwire {
 
 /// What the commands reach outside themselves. The references must outlive them.
 struct Surroundings {
-  Trade trade;
+  Trade trade;  ///< with the programmes below
+  ProgrammesAtHand& programmes;
   OrchardFiles& files;
   Clock clock;
   IdSource ids;
@@ -38,6 +39,7 @@ std::span<const Command> commandsOfTasks();
 std::span<const Command> commandsOfStages();
 std::span<const Command> commandsOfWeather();
 std::span<const Command> commandsOfPaper();
+std::span<const Command> commandsOfProgrammes();
 std::vector<Command> allCommands();
 
 /// Reads the arguments, runs the command and says what came of it: results on `out`,

@@ -42,7 +42,9 @@ int run(int argc, char** argv) {
   }
   const WeatherForecaster forecaster{shipped->tables};
   SqliteOrchardFiles files;
-  Surroundings surroundings{{shipped->tables, shipped->programmes, forecaster},
+  ProgrammesAtHand programmes{shipped->programmes};
+  Surroundings surroundings{{shipped->tables, programmes.all(), forecaster},
+                            programmes,
                             files,
                             secondsNow,
                             IdSource::fromSystem(),

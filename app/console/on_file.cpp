@@ -69,10 +69,12 @@ Answer askFile(Surroundings& surroundings,
                const std::function<Answer(const OpenedOrchard&)>& ask) {
   const auto opened = surroundings.files.open(arguments.file, Access::look);
   if (!opened) return problemsOf(opened);
+  surroundings.programmes.take(opened->orchard);
   Answer answer = ask(*opened);
-  if (answer)
-    answer->notes.insert(
-        answer->notes.begin(), opened->notes.begin(), opened->notes.end());
+  if (!answer) return answer;
+  const auto& left = surroundings.programmes.notes();
+  answer->notes.insert(answer->notes.begin(), left.begin(), left.end());
+  answer->notes.insert(answer->notes.begin(), opened->notes.begin(), opened->notes.end());
   return answer;
 }
 
@@ -85,8 +87,10 @@ Answer changeFile(Surroundings& surroundings,
       std::move(opened->orchard), *opened->journal, surroundings.clock, surroundings.ids};
   bench.setUser(arguments.by);
   const Orchard before = bench.orchard();
+  surroundings.programmes.take(before);
   const auto said = deed(bench);
   if (!said) return tl::unexpected{said.error()};
+  surroundings.programmes.take(bench.orchard());
   const auto moved = replan(bench, before, surroundings.trade, arguments);
   if (!moved) return problemsOf(moved);
   return Outcome{asLine(spoken(*said, arguments.language)) + *moved, opened->notes};

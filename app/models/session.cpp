@@ -16,7 +16,7 @@ Session::Session(const TradeTables& tables,
                  QObject* parent)
     : QObject(parent)
     , tables_(&tables)
-    , programmes_(&programmes)
+    , programmes_(programmes)
     , forecaster_(&forecaster)
     , files_(&files)
     , clock_(std::move(clock)) {}
@@ -58,7 +58,9 @@ void Session::takeOver(OpenedOrchard opened, const QString& path) {
   onChange_ = bench_->onChange([this](const Change&) { replan(); });
   replan();
   Q_EMIT reset();
-  if (!opened.notes.empty()) Q_EMIT noted(opened.notes);
+  std::vector<Sentence> notes = std::move(opened.notes);
+  notes.insert(notes.end(), programmes_.notes().begin(), programmes_.notes().end());
+  if (!notes.empty()) Q_EMIT noted(notes);
 }
 
 void Session::setToday(Day today) {
@@ -70,6 +72,7 @@ void Session::setToday(Day today) {
 void Session::replan() {
   views_.clear();
   otherPlans_.clear();
+  programmes_.take(orchard());
   const SeasonSpan seasons = plannedSeasons(orchard(), today_);
   forecast_ = forecaster_->over(orchard(), today_);
   plan_ = planTasks(orchard(), trade(), *forecast_, seasons);
@@ -92,6 +95,16 @@ std::vector<Sentence> Session::whyMoved(const std::vector<PlanDifference>& moved
   if (seasonBefore != outlookSeason_) return {};
   return sentencesOf(orchard(),
                      stageShifts(before, outlooks_, outlookSeason_, plan_, moved));
+}
+
+PlanEffect Session::effectOf(const Programme& instead) const {
+  Programmes changed = programmes();
+  changed.insert_or_assign(instead.id, instead);
+  const Plan plan = planTasks(orchard(),
+                              {*tables_, changed, *forecaster_},
+                              *forecast_,
+                              plannedSeasons(orchard(), today_));
+  return effectBetween(orchard(), plan_, plan, today_);
 }
 
 CautionsByPlanting Session::cautionsOn(Day day) const {
@@ -138,7 +151,7 @@ Outlook Session::outlook(const Planting& planting, Season season) const {
 }
 
 const Operation* Session::operationOf(const Task& task) const {
-  return topwire::operationOf(orchard(), *programmes_, task.key);
+  return topwire::operationOf(orchard(), programmes(), task.key);
 }
 
 Words Session::titleOf(const Task& task) const {

@@ -5,7 +5,9 @@
 #include "core/edit/workbench.h"
 #include "core/planning/day_cautions.h"
 #include "core/planning/explain.h"
+#include "core/planning/plan_effect.h"
 #include "core/planning/planner.h"
+#include "core/planning/programmes_at_hand.h"
 #include "core/planning/progress.h"
 #include "core/planning/reconcile.h"
 
@@ -60,9 +62,12 @@ public:
 
   const TradeTables& tables() const { return *tables_; }
 
-  const Programmes& programmes() const { return *programmes_; }
+  /// The shipped ones and the orchard's own.
+  const Programmes& programmes() const { return programmes_.all(); }
 
-  Trade trade() const { return {*tables_, *programmes_, *forecaster_}; }
+  const Programmes& shippedProgrammes() const { return programmes_.shipped(); }
+
+  Trade trade() const { return {*tables_, programmes(), *forecaster_}; }
 
   IdSource& ids() { return bench_->ids(); }
 
@@ -80,6 +85,9 @@ public:
 
   /// The stages of the season that `today` lies in, as the plan has them.
   const Outlooks& outlooks() const { return outlooks_; }
+
+  /// What the plan would become with that programme in the place of the one of its id.
+  PlanEffect effectOf(const Programme& instead) const;
 
   /// What the weather of a day of this season gives reason to think of; none for days
   /// gone by.
@@ -124,7 +132,7 @@ private:
   std::vector<PlanDifference> store(SeasonSpan seasons);
 
   const TradeTables* tables_;
-  const Programmes* programmes_;
+  ProgrammesAtHand programmes_;
   const StageForecaster* forecaster_;
   OrchardFiles* files_;
   Clock clock_;

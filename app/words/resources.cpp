@@ -49,4 +49,10 @@ Checked<Shipped> loadShipped() {
   return shipped;
 }
 
+std::optional<std::string> shippedProgrammeText(const std::string& id) {
+  QFile file{QStringLiteral(":/programmes/%1.toml").arg(QString::fromStdString(id))};
+  if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
+  return file.readAll().toStdString();
+}
+
 }  // namespace topwire
