@@ -11,6 +11,7 @@ enum class Icon {
   calendar,
   blocks,
   weather,
+  programme,
   settings,
   undo,
   redo,

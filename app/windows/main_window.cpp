@@ -6,6 +6,7 @@
 #include "app/windows/calendar_page.h"
 #include "app/windows/notice_bar.h"
 #include "app/windows/print_window.h"
+#include "app/windows/programme_page.h"
 #include "app/windows/rail.h"
 #include "app/windows/settings_page.h"
 #include "app/windows/weather_page.h"
@@ -92,15 +93,18 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
   auto* weather = new WeatherPage{*session_, *questions_};
+  auto* programme = new ProgrammePage{*session_, *questions_};
   auto* settings = new SettingsPage{*session_, *preferences_};
   for (QWidget* page : {static_cast<QWidget*>(calendar_),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
+                        static_cast<QWidget*>(programme),
                         static_cast<QWidget*>(settings)})
     pages.addWidget(page);
   rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
   rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
   rail_->addPage(static_cast<int>(RailPage::weather), Icon::weather, tr("Weather"));
+  rail_->addPage(static_cast<int>(RailPage::programme), Icon::programme, tr("Programme"));
   rail_->addPageBelow(
       static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);

@@ -17,7 +17,7 @@ class CalendarPage;
 class NoticeBar;
 class Rail;
 
-enum class RailPage { calendar, blocks, weather, settings };
+enum class RailPage { calendar, blocks, weather, programme, settings };
 
 /// The one window: the rail, the pages, the menus, and the line for what happened.
 ///
