@@ -62,7 +62,9 @@ void describe(QCommandLineParser& parser) {
   add("today", "Take this day for today.", "YYYY-MM-DD");
   add("language", "Speak this language: en or es, or a locale such as es_MX.", "LOCALE");
   add("theme", "light or dark; the chosen one if not given.", "THEME");
-  add("page", "Start on this page: calendar, blocks, weather or settings.", "PAGE");
+  add("page",
+      "Start on this page: calendar, blocks, weather, programme or settings.",
+      "PAGE");
   add("day", "Show this day on the calendar.", "YYYY-MM-DD");
   add("grab", "Write a PNG of the window and end.", "OUT.png");
   add("size", "The window's size when grabbed.", "WxH");
@@ -97,6 +99,7 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
                               {QStringLiteral("weather"), RailPage::weather},
                               {QStringLiteral("material"), RailPage::material},
                               {QStringLiteral("closing"), RailPage::closing},
+                              {QStringLiteral("programme"), RailPage::programme},
                               {QStringLiteral("settings"), RailPage::settings}});
   if (!page) return tl::unexpected{page.error()};
   const auto size = sizeOption(parser, options.size);

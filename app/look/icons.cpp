@@ -59,6 +59,16 @@ QPainterPath material() {
   return path;
 }
 
+/// Work, line by line, each with its box.
+QPainterPath programme() {
+  QPainterPath path;
+  for (const double y : {4.5, 10.0, 15.5}) {
+    path.addRect(3, y - 1.5, 3, 3);
+    line(path, {{9.5, y}, {17, y}});
+  }
+  return path;
+}
+
 QPainterPath settings() {
   QPainterPath path;
   line(path, {{3, 6}, {17, 6}});
@@ -138,6 +148,8 @@ QPainterPath pathOf(Icon icon) {
       return weather();
     case Icon::material:
       return material();
+    case Icon::programme:
+      return programme();
     case Icon::settings:
       return settings();
     case Icon::undo:

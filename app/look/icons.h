@@ -12,6 +12,7 @@ enum class Icon {
   blocks,
   weather,
   material,
+  programme,
   settings,
   undo,
   redo,

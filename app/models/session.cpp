@@ -97,13 +97,15 @@ std::vector<Sentence> Session::whyMoved(const std::vector<PlanDifference>& moved
                      stageShifts(before, outlooks_, outlookSeason_, plan_, moved));
 }
 
-PlanEffect Session::effectOf(const Programme& instead) const {
-  Programmes changed = programmes();
-  changed.insert_or_assign(instead.id, instead);
-  const Plan plan = planTasks(orchard(),
-                              {*tables_, changed, *forecaster_},
+PlanEffect Session::effectOf(const Change& change) const {
+  Orchard changed = orchard();
+  apply(changed, change);
+  ProgrammesAtHand programmes = programmes_;
+  programmes.take(changed);
+  const Plan plan = planTasks(changed,
+                              {*tables_, programmes.all(), *forecaster_},
                               *forecast_,
-                              plannedSeasons(orchard(), today_));
+                              plannedSeasons(changed, today_));
   return effectBetween(orchard(), plan_, plan, today_);
 }
 

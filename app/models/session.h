@@ -86,8 +86,9 @@ public:
   /// The stages of the season that `today` lies in, as the plan has them.
   const Outlooks& outlooks() const { return outlooks_; }
 
-  /// What the plan would become with that programme in the place of the one of its id.
-  PlanEffect effectOf(const Programme& instead) const;
+  /// What the plan would become by a change of programmes, or of which of them plantings
+  /// go by; the stages stay as they are.
+  PlanEffect effectOf(const Change& change) const;
 
   /// What the weather of a day of this season gives reason to think of; none for days
   /// gone by.

@@ -3,9 +3,11 @@
 #include "app/look/card.h"
 #include "app/words/say.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDateEdit>
 #include <QLineEdit>
+#include <QSpinBox>
 #include <QStyle>
 #include <QVBoxLayout>
 
@@ -48,6 +50,22 @@ void Form::add(const QString& place,
                const QString& label,
                QWidget* editor,
                const QString& hint) {
+  put(place, label, editor, hint, 1);
+}
+
+void Form::addWide(const QString& place,
+                   const QString& label,
+                   QWidget* editor,
+                   const QString& hint) {
+  cells_ += cells_ % columns;
+  put(place, label, editor, hint, columns);
+}
+
+void Form::put(const QString& place,
+               const QString& label,
+               QWidget* editor,
+               const QString& hint,
+               int width) {
   editor->setObjectName(QStringLiteral("field-") + place);
   auto* words = new QLabel{label};
   words->setBuddy(editor);
@@ -56,9 +74,9 @@ void Form::add(const QString& place,
   QLabel* message = mutedLabel(hint);
   message->setObjectName(QStringLiteral("message-") + place);
   message->setWordWrap(true);
-  const int index = static_cast<int>(fields_.size());
   grid_->addWidget(
-      fieldBox(words, editor, message), 1 + index / columns, index % columns);
+      fieldBox(words, editor, message), 1 + cells_ / columns, cells_ % columns, 1, width);
+  cells_ += width;
   fields_.push_back({place, editor, message, hint});
   watch(editor, place);
 }
@@ -71,6 +89,13 @@ void Form::watch(QWidget* editor, const QString& place) {
     connect(combo, &QComboBox::currentTextChanged, this, changed);
   if (auto* date = qobject_cast<QDateEdit*>(editor))
     connect(date, &QDateEdit::dateChanged, this, changed);
+  if (auto* number = qobject_cast<QSpinBox*>(editor))
+    connect(number, &QSpinBox::valueChanged, this, changed);
+  if (auto* box = qobject_cast<QCheckBox*>(editor))
+    connect(box, &QCheckBox::toggled, this, changed);
+  if (editor->focusProxy() == nullptr) return;
+  for (QWidget* part : editor->findChildren<QWidget*>())
+    if (part->parentWidget()->focusPolicy() == Qt::NoFocus) watch(part, place);
 }
 
 Form::Field* Form::find(const QString& place) {

@@ -25,6 +25,11 @@ public:
            const QString& label,
            QWidget* editor,
            const QString& hint = {});
+  /// The same across both columns. An editor made of several fields is watched in all.
+  void addWide(const QString& place,
+               const QString& label,
+               QWidget* editor,
+               const QString& hint = {});
 
   /// Those of touched fields, each beside its field; one without a field stands on top.
   void showTouched(const Problems& problems);
@@ -46,6 +51,11 @@ private:
     bool touched = false;
   };
 
+  void put(const QString& place,
+           const QString& label,
+           QWidget* editor,
+           const QString& hint,
+           int width);
   Field* find(const QString& place);
   void watch(QWidget* editor, const QString& place);
   void touch(const QString& place);
@@ -55,6 +65,7 @@ private:
   QGridLayout* grid_;
   QLabel* general_;
   std::vector<Field> fields_;
+  int cells_ = 0;  ///< taken so far, row by row
 };
 
 }  // namespace topwire

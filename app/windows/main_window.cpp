@@ -8,6 +8,7 @@
 #include "app/windows/material_page.h"
 #include "app/windows/notice_bar.h"
 #include "app/windows/print_window.h"
+#include "app/windows/programme_page.h"
 #include "app/windows/rail.h"
 #include "app/windows/settings_page.h"
 #include "app/windows/weather_page.h"
@@ -95,12 +96,14 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   blocks_ = new BlocksPage{*session_, *questions_};
   auto* weather = new WeatherPage{*session_, *questions_};
   auto* material = new MaterialPage{*session_};
+  auto* programme = new ProgrammePage{*session_, *questions_};
   auto* settings = new SettingsPage{*session_, *preferences_};
   auto* closing = new ClosingPage{*session_};
   for (QWidget* page : {static_cast<QWidget*>(calendar_),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
                         static_cast<QWidget*>(material),
+                        static_cast<QWidget*>(programme),
                         static_cast<QWidget*>(settings),
                         static_cast<QWidget*>(closing)})
     pages.addWidget(page);
@@ -108,6 +111,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
   rail_->addPage(static_cast<int>(RailPage::weather), Icon::weather, tr("Weather"));
   rail_->addPage(static_cast<int>(RailPage::material), Icon::material, tr("Material"));
+  rail_->addPage(static_cast<int>(RailPage::programme), Icon::programme, tr("Programme"));
   rail_->addPageBelow(
       static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
   connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);

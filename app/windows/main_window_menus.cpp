@@ -102,6 +102,7 @@ void MainWindow::buildViewMenu() {
   addPage(tr("&Weather"), RailPage::weather, Qt::Key_3);
   addPage(tr("&Settings"), RailPage::settings, Qt::Key_4);
   addPage(tr("&Material"), RailPage::material, Qt::Key_5);
+  addPage(tr("&Programme"), RailPage::programme, Qt::Key_6);
   view->addSeparator();
   QMenu* themes = view->addMenu(tr("C&olours"));
   auto* group = new QActionGroup{themes};

@@ -13,6 +13,10 @@ QString orchardFilter() {
   return QCoreApplication::translate("Questions", "Orchard files (*.topwire)");
 }
 
+QString programmeFilter() {
+  return QCoreApplication::translate("Questions", "Programmes (*.toml)");
+}
+
 }  // namespace
 
 bool DialogQuestions::confirm(QWidget* parent,
@@ -47,6 +51,22 @@ QString DialogQuestions::weatherToOpen(QWidget* parent) {
       {},
       QCoreApplication::translate("Questions",
                                   "Daily weather (*.csv *.dly *.txt);;All files (*)"));
+}
+
+QString DialogQuestions::programmeToOpen(QWidget* parent) {
+  return QFileDialog::getOpenFileName(
+      parent,
+      QCoreApplication::translate("Questions", "Bring in a programme"),
+      {},
+      programmeFilter());
+}
+
+QString DialogQuestions::programmeToMake(QWidget* parent, const QString& suggestion) {
+  return QFileDialog::getSaveFileName(
+      parent,
+      QCoreApplication::translate("Questions", "Save the programme as a file"),
+      suggestion,
+      programmeFilter());
 }
 
 QString DialogQuestions::fileToMake(QWidget* parent,

@@ -17,6 +17,8 @@ public:
   /// A path; empty where the person thought better of it.
   virtual QString fileToOpen(QWidget* parent) = 0;
   virtual QString weatherToOpen(QWidget* parent) = 0;
+  virtual QString programmeToOpen(QWidget* parent) = 0;
+  virtual QString programmeToMake(QWidget* parent, const QString& suggestion) = 0;
   virtual QString fileToMake(QWidget* parent,
                              const QString& title,
                              const QString& suggestion) = 0;
@@ -30,6 +32,8 @@ public:
   bool confirm(QWidget* parent, const QString& question, const QString& deed) override;
   QString fileToOpen(QWidget* parent) override;
   QString weatherToOpen(QWidget* parent) override;
+  QString programmeToOpen(QWidget* parent) override;
+  QString programmeToMake(QWidget* parent, const QString& suggestion) override;
   QString fileToMake(QWidget* parent,
                      const QString& title,
                      const QString& suggestion) override;

@@ -19,6 +19,10 @@ public:
 
   QString weatherToOpen(QWidget*) override { return file; }
 
+  QString programmeToOpen(QWidget*) override { return file; }
+
+  QString programmeToMake(QWidget*, const QString&) override { return file; }
+
   QString fileToMake(QWidget*, const QString&, const QString&) override { return file; }
 
   void show(QWidget*, const QString&, const QString& text) override { shown << text; }
