@@ -50,7 +50,9 @@ struct Arguments {
   std::string reason;
   std::string by;
   std::string paper = "a4";
-  std::optional<RowSet> rows;  ///< all of the task's where absent
+  std::string drawnProgramme = "tall-spindle-apple";  ///< its id
+  std::string folder;                                 ///< to write drawings into
+  std::optional<RowSet> rows;                         ///< all of the task's where absent
   std::optional<TemperatureUnit> temperatureUnit;
   std::optional<RainUnit> rainUnit;
   std::optional<double> minimum;
@@ -62,6 +64,7 @@ struct Arguments {
   int minutes = 0;
   int last = 50;
   Day today{};
+  std::optional<int> leaf;
   std::optional<Day> day;
   std::optional<Day> from;
   std::optional<Day> to;

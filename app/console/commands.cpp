@@ -136,7 +136,8 @@ std::vector<Command> allCommands() {
                           commandsOfWeather(),
                           commandsOfPaper(),
                           commandsOfProgrammes(),
-                          commandsOfSeasons()})
+                          commandsOfSeasons(),
+                          commandsOfDrawings()})
     all.insert(all.end(), some.begin(), some.end());
   return all;
 }

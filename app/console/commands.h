@@ -42,6 +42,7 @@ std::span<const Command> commandsOfWeather();
 std::span<const Command> commandsOfPaper();
 std::span<const Command> commandsOfProgrammes();
 std::span<const Command> commandsOfSeasons();
+std::span<const Command> commandsOfDrawings();
 std::vector<Command> allCommands();
 
 /// Reads the arguments, runs the command and says what came of it: results on `out`,

@@ -3,7 +3,6 @@
 #include <QPainter>
 
 #include <algorithm>
-#include <array>
 
 namespace topwire {
 
@@ -50,54 +49,6 @@ QRectF fitted(const QRectF& area) {
   return fit;
 }
 
-QString number(double value) {
-  return QString::number(value, 'f', 1);
-}
-
-QString point(const QPainterPath::Element& element) {
-  return number(element.x) + u' ' + number(element.y);
-}
-
-QString svgPath(const QPainterPath& path) {
-  QString text;
-  for (int i = 0; i < path.elementCount(); ++i) {
-    const QPainterPath::Element element = path.elementAt(i);
-    switch (element.type) {
-      case QPainterPath::MoveToElement:
-        text += u'M' + point(element);
-        break;
-      case QPainterPath::LineToElement:
-        text += u'L' + point(element);
-        break;
-      case QPainterPath::CurveToElement:
-        text += u'C' + point(element);
-        break;
-      case QPainterPath::CurveToDataElement:
-        text += u' ' + point(element);
-        break;
-    }
-  }
-  return text;
-}
-
-QString svgColour(Shade shade, const QColor& ink, const QColor& paper) {
-  return shade == Shade::none ? QStringLiteral("none")
-                              : colourOf(shade, ink, paper).name();
-}
-
-QString svgElement(const Stroke& stroke, const QColor& ink, const QColor& paper) {
-  QString text = QStringLiteral("<path d=\"%1\" fill=\"%2\"")
-                     .arg(svgPath(stroke.path), svgColour(stroke.fill, ink, paper));
-  if (stroke.width > 0)
-    text += QStringLiteral(" stroke=\"%1\" stroke-width=\"%2\"")
-                .arg(svgColour(stroke.line, ink, paper), number(stroke.width));
-  if (stroke.dash > 0)
-    text += QStringLiteral(" stroke-dasharray=\"%1 %2\" stroke-linecap=\"butt\"")
-                .arg(number(stroke.dash), number(stroke.gap));
-  if (stroke.inLens) text += QStringLiteral(" clip-path=\"url(#lens)\"");
-  return text + QStringLiteral("/>\n");
-}
-
 }  // namespace
 
 void paint(QPainter& painter,
@@ -125,19 +76,6 @@ void paint(QPainter& painter,
   }
   if (clipped) painter.restore();
   painter.restore();
-}
-
-QString toSvg(const Drawing& drawing, const QColor& ink, const QColor& paper) {
-  QString text = QStringLiteral(
-                     "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %1 %2\" "
-                     "stroke-linecap=\"round\" stroke-linejoin=\"round\">\n")
-                     .arg(Drawing::width)
-                     .arg(Drawing::height);
-  if (drawing.lens)
-    text += QStringLiteral("<clipPath id=\"lens\"><path d=\"%1\"/></clipPath>\n")
-                .arg(svgPath(ellipse(*drawing.lens)));
-  for (const Stroke& stroke : drawing.strokes) text += svgElement(stroke, ink, paper);
-  return text + QStringLiteral("</svg>\n");
 }
 
 }  // namespace topwire

@@ -39,10 +39,11 @@ struct Drawing {
   std::optional<QRectF> lens;  ///< the square round it
 };
 
-/// The names that programmes may use, in the order of the season.
+/// The names that programmes may use.
 std::vector<std::string_view> drawingNames();
-/// Nothing for a name that has no drawing.
-const Drawing* drawingFor(std::string_view name);
+/// The drawing with the tree as it stands in that leaf, 1 the first growing season; work
+/// before the planting day shows the ground. Nothing for a name that has no drawing.
+std::optional<Drawing> drawingFor(std::string_view name, int leaf);
 
 /// Paints as large as fits in the middle of `area`.
 void paint(QPainter& painter,
@@ -51,7 +52,14 @@ void paint(QPainter& painter,
            const QColor& ink,
            const QColor& paper);
 
-/// The drawing as an SVG document.
+/// The drawing as an SVG document that needs nothing outside itself.
 QString toSvg(const Drawing& drawing, const QColor& ink, const QColor& paper);
+/// One <svg> element for inside another document, at `area` of it, with an `id` of its
+/// own there.
+QString toSvgElement(const Drawing& drawing,
+                     const QColor& ink,
+                     const QColor& paper,
+                     const QRectF& area,
+                     const QString& id);
 
 }  // namespace topwire

@@ -2,52 +2,28 @@
 
 #include "app/paper/drawing.h"
 
+#include <span>
+
 namespace topwire {
 
-// drawings_before_planting.cpp
-Drawing orderTrees();
-Drawing soilTest();
-Drawing orderTrellis();
-Drawing raiseTrellis();
-Drawing plantTrees();
-Drawing replantGaps();
+/// How the drawing of that name is made, with the tree as it stands in a leaf.
+struct NamedDrawing {
+  std::string_view name;
+  Drawing (*draw)(int leaf);
+};
 
-// drawings_of_the_leader.cpp
-Drawing firstTie();
-Drawing rubRivals();
-Drawing secondRub();
-Drawing leaderTie();
-Drawing pinchLaterals();
-Drawing notchBareWood();
-Drawing heightCut();
-Drawing tieCheck();
-
-// drawings_of_limbs.cpp
-Drawing featherRemoval();
-Drawing clothesPins();
-Drawing limbBending();
-Drawing dormantPruning();
-Drawing renewalCuts();
-Drawing summerPruning();
-Drawing limbClips();
-Drawing brushSweep();
-
-// drawings_of_fruit.cpp
-Drawing flowerRemoval();
-Drawing handThinning();
-Drawing chemicalThinning();
-Drawing blightPatrol();
-Drawing leafFallRound();
-
-// drawings_of_the_ground.cpp
-Drawing rootPruning();
-Drawing suckerRemoval();
-Drawing trellisCheck();
-Drawing guardsOn();
-Drawing guardsOff();
-Drawing whitePaint();
-Drawing weedStrip();
-Drawing nitrogenSplit();
-Drawing waterCheck();
+// One file each.
+std::span<const NamedDrawing> drawingsOfTheSite();
+std::span<const NamedDrawing> drawingsBeforePlanting();
+std::span<const NamedDrawing> drawingsOfPlanting();
+std::span<const NamedDrawing> drawingsOfTheLeader();
+std::span<const NamedDrawing> drawingsOfTies();
+std::span<const NamedDrawing> drawingsOfLimbs();
+std::span<const NamedDrawing> drawingsOfPruning();
+std::span<const NamedDrawing> drawingsOfFruit();
+std::span<const NamedDrawing> drawingsOfTheGround();
+std::span<const NamedDrawing> drawingsOfTheTrunk();
+std::span<const NamedDrawing> drawingsOfRounds();
+std::span<const NamedDrawing> drawingsOfTheWall();
 
 }  // namespace topwire

@@ -1,36 +1,34 @@
 #include "app/paper/drawings_of_operations.h"
 #include "app/paper/plant_parts.h"
+#include "app/paper/tool_parts.h"
 
 namespace topwire {
 
 namespace {
 
-void guardedTrunk(Pen& pen) {
-  lensGround(pen, 98);
-  pen.wood({{107, 98}, {107.4, 70}, {106.8, 40}, {107, -2}}, 17, 14, weight::trunk);
-  pen.stroke("M100 98L98 84", weight::trunk);
-  pen.stroke("M114.5 98L117 92", weight::trunk);
+void atFoot(Pen& pen, int leaf) {
+  const TreeForm tree = spindle(leaf);
+  pen.scene(tree, tree.foot);
 }
 
-}  // namespace
-
-Drawing rootPruning() {
+Drawing rootPruning(int leaf) {
   Pen pen;
   pen.trellis();
-  pen.tree(5);
+  pen.tree(spindle(leaf));
   pen.line({12, 104}, {12, 118}, weight::trunk);
   pen.line({36, 104}, {36, 118}, weight::trunk);
   pen.lens({24, 110}, 8);
-  pen.wood({{107, 52}, {107.4, 40}, {106.8, 20}, {107, -2}}, 15, 13, weight::trunk);
-  pen.off("M77 62Q66 64 52 63M79 75Q70 82 60 84", 2.6);
-  pen.off("M137 62Q148 64 162 63M135 75Q144 82 154 84", 2.6);
+  pen.wood(upright({107, 52}, {107, -2}), 15, 13, weight::trunk);
+  pen.off(
+      "M77 62Q66 64 52 63M79 75Q70 82 60 84M137 62Q148 64 162 63M135 75Q144 82 154 84",
+      2.6);
   for (const double side : {-1.0, 1.0}) {
     const auto x = [side](double reach) { return 107 + side * reach; };
     pen.wood({{x(3), 50}, {x(12), 56}, {x(20), 61}, {x(30), 62}}, 6, 3.4, weight::limb);
     pen.wood({{x(3), 52}, {x(8), 62}, {x(18), 70}, {x(28), 75}}, 5, 3, weight::limb);
     pen.wood({{x(1), 54}, {x(4), 70}, {x(8), 84}, {x(12), 96}}, 4, 2, weight::limb);
     pen.line({x(31), 44}, {x(31), 88}, weight::cut);
-    pen.solid(pathOf(side < 0 ? "M73 86L79 86L76 98Z" : "M135 86L141 86L138 98Z"));
+    pen.solid(pathOf("M-3 0L3 0L0 12Z").translated(x(31), 86));
   }
   lensGround(pen, 52);
   pen.erase("M102 52L112 52", 4);
@@ -38,98 +36,13 @@ Drawing rootPruning() {
   return pen.finished();
 }
 
-Drawing suckerRemoval() {
+Drawing weedStrip(int leaf) {
   Pen pen;
   pen.trellis();
-  pen.tree(3);
-  pen.off("M22 112Q18 106 17 99", 1.8);
-  pen.off("M26 112Q30 106 31 100", 1.8);
-  pen.lens({24, 104}, 10);
-  shoot(pen, {{98, 90}, {90, 82}, {85, 72}, {83, 60}}, Part::off, 1, 15);
-  shoot(pen, {{116, 90}, {124, 82}, {129, 74}, {131, 62}}, Part::off, 1, 15);
-  lensGround(pen, 90);
-  pen.wood({{107, 92}, {107.4, 70}, {106.8, 40}, {107, -2}}, 18, 14, weight::trunk);
-  pen.erase("M99.5 90L114.5 90", 4);
-  roots(pen, {107, 92}, 30);
-  pen.cross({68, 70}, 5);
-  pen.cross({146, 74}, 5);
-  return pen.finished();
-}
-
-Drawing trellisCheck() {
-  Pen pen;
-  pen.scene(1, {47, 26}, 8);
-  pen.off("M50 52Q78 82 107 52Q136 82 164 52", weight::limb);
-  pen.wood(
-      {{107, 130}, {107, 80}, {107, 40}, {107, 12}}, 20, 20, weight::trunk, Wood::closed);
-  pen.line({50, 48}, {164, 48}, weight::trunk);
-  pen.stroke("M101 55L101 42Q107 36 113 42L113 55", weight::tie);
-  pen.arrow({78, 68}, {78, 52});
-  pen.arrow({136, 68}, {136, 52});
-  return pen.finished();
-}
-
-Drawing guardsOn() {
-  Pen pen;
-  pen.scene(3, {24, 104}, 9);
-  guardedTrunk(pen);
-  pen.stroke("M93 104L95 36L119 36L121 104Z", weight::trunk, Shade::paper);
-  pen.stroke("M94.6 58L119.6 50M94.2 72L120 64M93.8 86L120.4 78M93.4 99L120.8 92",
-             weight::twig);
-  pen.line({55, 98}, {93, 98}, 2.4);
-  pen.line({121, 98}, {160, 98}, 2.4);
-  pen.arrow({68, 66}, {88, 66});
-  pen.arrow({146, 66}, {126, 66});
-  return pen.finished();
-}
-
-Drawing guardsOff() {
-  Pen pen;
-  pen.scene(3, {24, 104}, 9);
-  guardedTrunk(pen);
-  pen.off("M93 96L95 38L119 38L121 96Z", weight::limb);
-  for (const double y : {52.0, 66.0, 80.0}) {
-    QPainterPath band{QPointF{94.4, y + 4}};
-    band.lineTo(120, y - 4);
-    pen.off(band, weight::twig);
-  }
-  pen.arrow({128, 86}, {146, 86});
-  pen.arrow({86, 86}, {68, 86});
-  pen.cross({107, 66}, 5.4);
-  return pen.finished();
-}
-
-Drawing whitePaint() {
-  Pen pen;
-  pen.scene(2, {24, 100}, 10);
-  pen.wood({{102, 24}, {92, 16}, {82, 14}, {64, 17}}, 7, 4, weight::limb);
-  lensTrunk(pen, 24, 20);
-  // Bare bark above, smooth paint below.
-  pen.stroke(
-      "M101 6L101 14M107 10L107 22M112 4L112 13M102 22L102 30M112 22L112 31"
-      "M107 30L107 38M101 37L101 42M112 38L112 43",
-      weight::limb);
-  lensGround(pen, 100);
-  pen.erase("M98 100L116 100", 3);
-  pen.stroke("M95.8 47Q101 52 106 48Q112 44 117.6 49", weight::trunk);
-  pen.stroke("M118 58L118 84L132 79L132 63Z", weight::limb, Shade::paper);
-  pen.stroke("M119 63L131 66.5M119 69L131 70M119 75L131 73.6", weight::wire);
-  pen.solid("M132 62L137 64L137 78L132 80Z");
-  pen.stroke("M137 67L158 60L160 67L137 75Z", weight::limb, Shade::paper);
-  pen.arrow({84, 56}, {84, 92}, 2.6, 9);
-  pen.arrow({84, 92}, {84, 52}, 2.6, 9);
-  return pen.finished();
-}
-
-Drawing weedStrip() {
-  Pen pen;
-  pen.trellis();
-  pen.tree(2);
+  pen.tree(spindle(leaf));
   pen.off("M14 111L12 105M18 111L18 104M30 111L30 104M34 111L36 105", 1.8);
   pen.lens({24, 105}, 10);
-  pen.wood({{107, 78}, {107.4, 60}, {106.8, 30}, {107, -2}}, 13, 11, weight::trunk);
-  lensGround(pen, 78);
-  pen.erase("M102 78L112 78", 4);
+  standingTrunk(pen, {107, 78}, 13, 11);
   for (const double x : {84.0, 128.0}) {
     grassTuft(pen, {x, 77}, Part::off);
     pen.cross({x, 46}, 5);
@@ -140,38 +53,90 @@ Drawing weedStrip() {
   return pen.finished();
 }
 
-Drawing nitrogenSplit() {
+Drawing weedStripBearing(int leaf) {
   Pen pen;
-  pen.scene(2, {24, 104}, 9);
-  pen.wood({{107, 84}, {107.4, 64}, {106.8, 34}, {107, -2}}, 14, 12, weight::trunk);
-  lensGround(pen, 84);
-  pen.erase("M101.5 84L112.5 84", 4);
+  const TreeForm tree = spindle(leaf);
+  pen.trellis();
+  pen.tree(tree);
+  pen.crop(tree, 0, 1);
+  pen.off("M12 111L10 105M17 111L17 104M31 111L31 104M36 111L38 105", 1.8);
+  pen.lens({24, 105}, 10);
+  standingTrunk(pen, {107, 88}, 22, 18);
+  pen.off("M50 70L95 70M119 70L164 70", weight::trunk);
+  dripHose(pen, 42, 84);
+  for (const double x : {72.0, 136.0}) pen.arrow({x, 66}, {x, 50}, 2.4, 7);
+  grassTuft(pen, {76, 87}, Part::off);
+  grassTuft(pen, {88, 87}, Part::off);
+  pen.cross({88, 99}, 4.4);
+  pen.stroke("M119 88L143 80L146 87Z", weight::limb, Shade::ink);
+  pen.line({130, 84}, {162, 62}, weight::cut);
+  return pen.finished();
+}
+
+Drawing alleyGrass(int leaf) {
+  Pen pen;
+  const TreeForm tree = spindle(leaf);
+  pen.trellis();
+  pen.tree(tree);
+  for (const double x : {6.0, 10.0, 14.0, 34.0, 38.0, 42.0})
+    pen.line({x, 111}, {x + 1, 105}, weight::twig);
+  pen.lens({38, 106});
+  lensGround(pen, 80);
+  smallTree(pen, {70, 80}, 48, Part::kept);
+  smallTree(pen, {144, 80}, 48, Part::kept);
+  for (const double x : {87.0, 95.0, 119.0, 127.0}) grassTuft(pen, {x, 79}, Part::kept);
+  grassTuft(pen, {107, 79}, Part::off);
+  for (const QPointF& at : {QPointF{101, 34},
+                            QPointF{112, 32},
+                            QPointF{106, 40},
+                            QPointF{115, 42},
+                            QPointF{99, 44}})
+    grain(pen, at);
+  pen.arrow({107, 46}, {107, 60}, 2.4, 7);
+  pen.dimension({82, 94}, {132, 94});
+  return pen.finished();
+}
+
+Drawing nitrogen(int leaf) {
+  Pen pen;
+  atFoot(pen, leaf);
+  standingTrunk(pen, {107, 84}, 14, 12);
   roots(pen, {107, 86}, 30);
   for (const double side : {-1.0, 1.0})
     for (const double reach : {26.0, 32.0, 38.0, 29.0, 35.0}) {
       const bool upper = reach == 29.0 || reach == 35.0;
-      pen.solid(circle({107 + side * reach, upper ? 76.0 : 81.0}, 1.9));
+      grain(pen, {107 + side * reach, upper ? 76.0 : 81.0});
     }
-  pen.stroke("M124 34L152 26L156 42L130 48Z", weight::trunk, Shade::paper);
-  for (const QPointF grain :
-       {QPointF{128, 53}, QPointF{134, 56}, QPointF{131, 62}, QPointF{138, 64}})
-    pen.solid(circle(grain, 1.9));
+  tippedSack(pen, {124, 42});
   pen.dimension({77, 60}, {100, 60});
   return pen.finished();
 }
 
-Drawing waterCheck() {
+Drawing calciumNitrate(int leaf) {
+  Pen pen;
+  atFoot(pen, leaf);
+  pen.wood(upright({107, 78}, {107, -2}), 13, 11, weight::trunk, Wood::closed);
+  for (int i = 0; i < 20; ++i) {
+    const QPointF round = polar({0, 0}, i * 18.0, 1);
+    grain(pen, {107 + round.x() * 40, 78 + round.y() * 19});
+  }
+  for (const double x : {95.0, 98.0, 116.0, 119.0})
+    pen.stroke(circle({x, 81}, 1.9), weight::wire, Shade::paper);
+  pen.cross({92, 66}, 4.4);
+  pen.cross({122, 66}, 4.4);
+  pen.dimension({70, 50}, {100, 50});
+  return pen.finished();
+}
+
+Drawing waterCheck(int leaf) {
   Pen pen;
   pen.trellis();
-  pen.tree(2);
+  pen.tree(spindle(leaf));
   pen.line({2, 106}, {46, 106}, weight::limb);
-  pen.lens({24, 106}, 9);
-  pen.wood({{86, 66}, {86.4, 50}, {85.8, 24}, {86, -2}}, 13, 11, weight::trunk);
-  lensGround(pen, 66);
-  pen.erase("M80.5 66L91.5 66", 4);
+  pen.lens({24, 106});
+  standingTrunk(pen, {86, 66}, 13, 11);
   roots(pen, {86, 68}, 30);
-  pen.stroke("M50 36L170 36L170 42L50 42Z", weight::limb, Shade::paper);
-  pen.solid("M119 40L131 40L129 48L121 48Z");
+  dripHose(pen, 39, 125);
   drop(pen, {125, 49}, 5);
   drop(pen, {125, 57}, 5);
   pen.off("M104 67Q104 98 125 100Q146 98 146 67", weight::limb);
@@ -179,6 +144,63 @@ Drawing waterCheck() {
   drop(pen, {132, 72}, 4.4);
   drop(pen, {125, 83}, 4.4);
   return pen.finished();
+}
+
+Drawing waterCheckBearing(int leaf) {
+  Pen pen;
+  const TreeForm tree = spindle(leaf);
+  pen.trellis();
+  pen.tree(tree);
+  pen.crop(tree, 0, 1);
+  pen.line({2, 106}, {46, 106}, weight::limb);
+  pen.lens({44, 106}, 8);
+  standingTrunk(pen, {76, 92}, 20, 17);
+  pen.stroke("M50 47L118 47L118 57L50 57", weight::trunk, Shade::paper);
+  pen.solid("M94 56L108 56L106 64L96 64Z");
+  drop(pen, {101, 66}, 5);
+  drop(pen, {101, 76}, 5);
+  // The end stands open and the water runs free.
+  pen.off("M126 36L138 36L138 45L126 45Z", weight::limb, Shade::paper);
+  pen.sweep({122, 43}, {120, 34}, {126, 28}, 6);
+  pen.stroke("M119 50Q136 50 140 84M119 54Q130 56 132 86", weight::trunk);
+  drop(pen, {146, 64}, 5);
+  drop(pen, {146, 78}, 5);
+  drop(pen, {124, 74}, 5);
+  return pen.finished();
+}
+
+Drawing dripLine(int leaf) {
+  Pen pen;
+  pen.trellis();
+  pen.tree(spindle(leaf));
+  pen.line({2, 107}, {46, 107}, weight::limb);
+  pen.lens({24, 106});
+  lensGround(pen, 86);
+  smallTree(pen, {78, 86}, 62, Part::kept);
+  smallTree(pen, {132, 86}, 62, Part::kept);
+  dripHose(pen, 72, 88);
+  pen.solid("M136 73L148 73L146 81L138 81Z");
+  for (const double x : {88.0, 142.0}) {
+    drop(pen, {x, 88}, 5);
+    pen.off(pathOf("M-12 86Q-10 104 0 104Q10 104 12 86").translated(x, 0), weight::limb);
+  }
+  pen.arrow({92, 58}, {118, 58}, 2.4, 8);
+  return pen.finished();
+}
+
+}  // namespace
+
+std::span<const NamedDrawing> drawingsOfTheGround() {
+  static constexpr NamedDrawing drawn[] = {{"root-pruning", rootPruning},
+                                           {"weed-strip", weedStrip},
+                                           {"weed-strip-bearing", weedStripBearing},
+                                           {"alley-grass", alleyGrass},
+                                           {"nitrogen", nitrogen},
+                                           {"calcium-nitrate", calciumNitrate},
+                                           {"water-check", waterCheck},
+                                           {"water-check-bearing", waterCheckBearing},
+                                           {"drip-line", dripLine}};
+  return drawn;
 }
 
 }  // namespace topwire

@@ -1,5 +1,6 @@
 #include "app/paper/drawings_of_operations.h"
 #include "app/paper/plant_parts.h"
+#include "app/paper/tool_parts.h"
 
 namespace topwire {
 
@@ -10,48 +11,31 @@ void leaderTop(Pen& pen, double top = 36) {
   pen.wood({{107, 124}, {107.6, 85}, {106.4, 55}, {107, top}}, 11, 7.5, weight::trunk);
 }
 
-}  // namespace
-
-Drawing firstTie() {
-  Pen pen;
-  pen.scene(1, {24, 66}, 9);
-  pen.line({50, 56}, {170, 56}, 2.2);
-  pen.loopBehind({107, 56}, 25);
-  for (const double side : {-1.0, 1.0}) {
-    const double y = side < 0 ? 94 : 102;
-    pen.wood({{107 + side * 4, y},
-              {107 + side * 16, y - 10},
-              {107 + side * 26, y - 13},
-              {107 + side * 42, y - 11}},
-             7,
-             4,
-             weight::limb);
-  }
-  lensTrunk(pen, 16, 13);
-  pen.loopInFront({107, 56}, 25);
-  pen.dimension({82.5, 32}, {99, 32});
-  return pen.finished();
+void atTop(Pen& pen, int leaf) {
+  const TreeForm tree = spindle(leaf);
+  pen.scene(tree, tree.top + QPointF{0, 4}, 8);
 }
 
-Drawing rubRivals() {
+Drawing rubRivals(int leaf) {
   Pen pen;
-  pen.scene(3, {24, 24}, 8);
+  atTop(pen, leaf);
   leaderTop(pen);
   pen.bud({107, 37}, 90, 21);
-  pen.bud({112.5, 53}, 36, 18, Part::off);
-  pen.bud({101.5, 66}, 144, 18, Part::off);
-  pen.cross({133, 37.5});
-  pen.cross({81, 50.5});
-  pen.arrow({134, 47}, {134, 67});
-  pen.arrow({80, 60}, {80, 80});
-  pen.bud({113, 84}, 44, 14);
-  pen.bud({101, 98}, 136, 14);
+  pen.bud({112.5, 50}, 36, 16, Part::off);
+  pen.bud({101.5, 60}, 144, 16, Part::off);
+  pen.bud({112.5, 71}, 36, 16, Part::off);
+  pen.cross({132, 36});
+  pen.cross({82, 46});
+  pen.cross({132, 57});
+  pen.arrow({81, 56}, {81, 78});
+  pen.arrow({134, 67}, {134, 88});
+  pen.bud({101, 90}, 136, 14);
   return pen.finished();
 }
 
-Drawing secondRub() {
+Drawing secondRub(int leaf) {
   Pen pen;
-  pen.scene(3, {24, 24}, 8);
+  atTop(pen, leaf);
   shoot(pen, {{107, 60}, {107.5, 50}, {106.5, 42}, {107, 34}}, Part::kept, 2, 15);
   shoot(pen, {{111, 74}, {121, 70}, {128, 62}, {130, 46}}, Part::off, 1, 16);
   shoot(pen, {{103, 86}, {93, 82}, {86, 72}, {84, 56}}, Part::off, 1, 16);
@@ -63,46 +47,36 @@ Drawing secondRub() {
   return pen.finished();
 }
 
-Drawing leaderTie() {
+Drawing rivalCheck(int leaf) {
   Pen pen;
-  pen.trellis();
-  pen.tree(2);
-  pen.off("M24 50Q26 38 36 28", 2.2);
-  pen.lens({24, 42}, 9);
-  pen.line({50, 80}, {170, 80}, 2.2);
-  pen.off("M118 68Q126 50 138 32", 2.2);
-  pen.off("M125 70Q132 54 144 38", 2.2);
-  pen.leaf({140, 34}, 56, 15, Part::off);
-  pen.loopBehind({107, 80}, 23);
-  pen.wood({{107, 124}, {107.6, 90}, {106.4, 66}, {107, 36}}, 12, 8, weight::trunk);
-  pen.leaf({110, 62}, 32, 15);
-  pen.leaf({104, 52}, 148, 15);
-  pen.leaf({107, 37}, 90, 18);
-  pen.loopInFront({107, 80}, 23);
-  pen.arrow({133, 30}, {117, 30});
+  const TreeForm tree = spindle(leaf);
+  pen.scene(tree, tree.top + QPointF{0, 6}, 10);
+  pen.dimension({72, 28}, {72, 92});
+  shoot(pen, {{112, 88}, {124, 84}, {129, 64}, {130, 44}}, Part::off, 2, 14);
+  pen.wood({{104, 102}, {95, 96}, {88, 95}, {78, 97}}, 6, 4, weight::limb);
+  pen.wood({{107, 124}, {107.6, 90}, {106.4, 60}, {107, 34}}, 12, 6, weight::trunk);
+  pen.leaf({109, 62}, 35, 13);
+  pen.leaf({105, 52}, 145, 13);
+  pen.leaf({107, 34}, 90, 17);
+  pen.cut({115, 87}, -62, 10);
+  magnifier(pen, {138, 80}, 7);
   return pen.finished();
 }
 
-Drawing pinchLaterals() {
+Drawing pinchLaterals(int leaf) {
   Pen pen;
-  pen.scene(3, {24, 34}, 10);
+  const TreeForm tree = spindle(leaf);
+  pen.scene(tree, tree.leader, 10);
   for (const double side : {-1.0, 1.0}) {
     const double y = side < 0 ? 80 : 66;
     const QPointF pinch{107 + side * 27, y - 22};
-    shoot(
-        pen,
-        {{107 + side * 4, y}, {107 + side * 14, y - 4}, {107 + side * 22, y - 12}, pinch},
-        Part::kept,
-        2,
-        10);
+    const QPointF stem{107 + side * 4, y};
     shoot(pen,
-          {pinch,
-           pinch + QPointF{side * 4, -4},
-           pinch + QPointF{side * 6, -8},
-           pinch + QPointF{side * 8, -13}},
-          Part::off,
-          0,
+          {stem, {107 + side * 14, y - 4}, {107 + side * 22, y - 12}, pinch},
+          Part::kept,
+          2,
           10);
+    shoot(pen, straight(pinch, pinch + QPointF{side * 8, -13}), Part::off, 0, 10);
     pen.cut(pinch, side < 0 ? 36 : -36, 9);
   }
   pen.wood({{107, 124}, {107.6, 85}, {106.4, 50}, {107, 30}}, 11, 6, weight::trunk);
@@ -112,32 +86,33 @@ Drawing pinchLaterals() {
   return pen.finished();
 }
 
-Drawing notchBareWood() {
+Drawing notching(int leaf) {
   Pen pen;
+  const TreeForm tree = spindle(leaf);
   pen.trellis();
-  pen.wood({{24, 112}, {24.3, 90}, {23.7, 60}, {24, 30}}, 3, 1.2, weight::twig);
-  pen.stroke("M25 92Q32 86 36 91", weight::twig);
-  pen.stroke("M23 88Q16 83 12 88", weight::twig);
-  pen.stroke("M25 42Q30 36 33 40", weight::twig);
-  pen.lens({24, 62}, 9);
+  pen.wood(upright({24, 112}, tree.top), 3, 1.2, weight::twig);
+  pen.stroke("M25 92Q32 86 36 91M23 88Q16 83 12 88", weight::twig);
+  pen.stroke(pathOf("M1 16Q6 10 9 14M-1 12Q-6 7 -9 11").translated(tree.top),
+             weight::twig);
+  pen.lens({24, (tree.top.y() + 96) / 2});
   lensTrunk(pen, 30, 27);
   pen.cut({100, 34}, 8, 13);
   pen.cut({114, 72}, -8, 13);
   pen.bud({94.5, 58}, 122, 19);
   pen.bud({119.5, 96}, 58, 19);
-  pen.off("M80 46Q72 44 68 36", weight::limb);
-  pen.off("M134 84Q142 82 146 74", weight::limb);
+  pen.off("M80 46Q72 44 68 36M134 84Q142 82 146 74", weight::limb);
   pen.arrowHead({66, 31}, {-2, -6}, 8);
   pen.arrowHead({148, 69}, {2, -6}, 8);
   return pen.finished();
 }
 
-Drawing heightCut() {
+Drawing heightCut(int leaf) {
   Pen pen;
+  const TreeForm tree = spindle(leaf);
   pen.trellis();
-  pen.tree(4);
-  pen.off("M24 26Q25 16 30 6", 2.2);
-  pen.lens({24, 26}, 8);
+  pen.tree(tree);
+  pen.off(pathOf("M0 4Q1 -3 8 -9").translated(tree.top), 2.2);
+  pen.lens(tree.top + QPointF{0, 6}, 8);
   pen.wood({{104, 74}, {92, 62}, {84, 56}, {62, 55}}, 8, 4, weight::limb);
   pen.bud({88, 57}, 60, 9);
   pen.bud({74, 55}, 60, 9);
@@ -150,22 +125,16 @@ Drawing heightCut() {
   return pen.finished();
 }
 
-Drawing tieCheck() {
-  Pen pen;
-  pen.scene(4, {24, 48}, 9);
-  pen.line({50, 78}, {170, 78}, 2.2);
-  pen.loopBehind({107, 78}, 25);
-  // The strangled place: bark swells above and below the old tie.
-  pen.stroke(
-      "M99 124L99 52Q94 44 98.5 36Q101 32 98.5 28Q94 22 99 14L99 0L115 0L115 14"
-      "Q120 22 115.5 28Q113 32 115.5 36Q120 44 115 52L115 124Z",
-      weight::trunk,
-      Shade::paper);
-  pen.loopInFront({107, 78}, 25);
-  pen.off("M96 32L118 32", 4.6);
-  pen.cross({134, 32}, 5.4);
-  pen.dimension({82.5, 54}, {98, 54});
-  return pen.finished();
+}  // namespace
+
+std::span<const NamedDrawing> drawingsOfTheLeader() {
+  static constexpr NamedDrawing drawn[] = {{"rub-rivals", rubRivals},
+                                           {"second-rub", secondRub},
+                                           {"rival-check", rivalCheck},
+                                           {"pinch-laterals", pinchLaterals},
+                                           {"notching", notching},
+                                           {"height-cut", heightCut}};
+  return drawn;
 }
 
 }  // namespace topwire

@@ -58,7 +58,7 @@ struct RowItem {
 
 struct DrawingItem {
   QRectF rect;
-  const Drawing* drawing;
+  Drawing drawing;
 };
 
 using Item = std::variant<TextItem, RuleItem, FrameItem, RowItem, DrawingItem>;

@@ -11,13 +11,6 @@ namespace topwire {
 
 namespace {
 
-constexpr QPointF lensCentre{107, 60};
-constexpr double lensRadius = 50;
-constexpr double treeX = 24;
-constexpr double groundY = 112;
-constexpr double leftEnd = 2;
-constexpr double rightEnd = 52;
-
 double radians(double degrees) {
   return degrees * std::numbers::pi / 180;
 }
@@ -84,30 +77,6 @@ QPainterPath placed(const QPainterPath& path, QPointF at, double angle) {
   return transform.map(path);
 }
 
-/// Height of the top and the tiers of branches, by leaf.
-struct TreeForm {
-  struct Tier {
-    double y;
-    double reach;
-  };
-
-  double top;
-  double trunk;
-  std::vector<Tier> tiers;
-};
-
-const TreeForm& treeForm(int leaf) {
-  static const std::array<TreeForm, 5> forms{
-      TreeForm{44, 2.2, {{84, 9}, {78, 8}}},
-      TreeForm{30, 3.0, {{88, 11}, {80, 11}, {68, 8}}},
-      TreeForm{20, 3.8, {{90, 14}, {82, 14}, {70, 11}, {58, 9}, {44, 6}}},
-      TreeForm{16, 4.4, {{92, 16}, {84, 15}, {72, 13}, {60, 11}, {48, 9}, {36, 6}}},
-      TreeForm{
-          13, 5.0, {{92, 17}, {84, 16}, {73, 14}, {62, 12}, {50, 10}, {38, 8}, {27, 5}}}};
-  TOPWIRE_REQUIRE(leaf >= 1 && leaf <= 5);
-  return forms.at(static_cast<std::size_t>(leaf - 1));
-}
-
 }  // namespace
 
 QPainterPath pathOf(std::string_view text) {
@@ -130,19 +99,6 @@ QPainterPath circle(QPointF centre, double radius) {
   QPainterPath path;
   path.addEllipse(centre, radius, radius);
   return path;
-}
-
-QPointF Cubic::at(double t) const {
-  const double u = 1 - t;
-  return u * u * u * start + 3 * u * u * t * towards + 3 * u * t * t * from
-         + t * t * t * end;
-}
-
-QPointF Cubic::sideways(double t) const {
-  const double u = 1 - t;
-  const QPointF along = unit(3 * u * u * (towards - start) + 6 * u * t * (from - towards)
-                             + 3 * t * t * (end - from));
-  return {-along.y(), along.x()};
 }
 
 Stroke& Pen::add(const QPainterPath& path, double width) {
@@ -190,8 +146,12 @@ void Pen::blank(std::string_view path) {
   add(pathOf(path), 0).fill = Shade::paper;
 }
 
+void Pen::erase(const QPainterPath& path, double width) {
+  add(path, width).line = Shade::paper;
+}
+
 void Pen::erase(std::string_view path, double width) {
-  add(pathOf(path), width).line = Shade::paper;
+  erase(pathOf(path), width);
 }
 
 void Pen::wood(const Cubic& along, double base, double tip, double line, Wood how) {
@@ -238,6 +198,13 @@ void Pen::cross(QPointF centre, double arm) {
   line(centre + QPointF{-arm, arm}, centre + QPointF{arm, -arm}, 2.6);
 }
 
+void Pen::tick(QPointF centre, double size) {
+  QPainterPath path{centre + QPointF{-size * 0.7, 0}};
+  path.lineTo(centre + QPointF{-size * 0.15, size * 0.6});
+  path.lineTo(centre + QPointF{size * 0.85, -size * 0.75});
+  stroke(path, weight::cut);
+}
+
 void Pen::cut(QPointF centre, double angle, double half) {
   line(polar(centre, angle, -half), polar(centre, angle, half), weight::cut);
 }
@@ -255,6 +222,14 @@ void Pen::arrowHead(QPointF tip, QPointF direction, double length) {
 void Pen::arrow(QPointF from, QPointF to, double width, double head) {
   line(from, to - unit(to - from) * head * 0.6, width);
   arrowHead(to, to - from, head);
+}
+
+void Pen::sweep(QPointF from, QPointF bend, QPointF to, double head) {
+  const QPointF along = unit(to - bend);
+  QPainterPath path{from};
+  path.quadTo(bend, to - along * head * 0.6);
+  stroke(path, 2.4);
+  arrowHead(to, along, head);
 }
 
 void Pen::dimension(QPointF from, QPointF to) {
@@ -286,58 +261,6 @@ void Pen::loopInFront(QPointF centre, double reach) {
   half.cubicTo(
       eye + QPointF{-4, 6.5}, eye + QPointF{-6, 5}, centre + QPointF{reach * 0.96, -3});
   add(half, weight::tie);
-}
-
-void Pen::trellis(int wires, bool post) {
-  line({leftEnd, groundY}, {rightEnd, groundY}, weight::ground);
-  static constexpr std::array heights{92.0, 70.0, 48.0, 26.0};
-  for (int i = 0; i < wires; ++i) {
-    const double y = heights.at(static_cast<std::size_t>(i));
-    line({leftEnd, y}, {rightEnd, y}, weight::wire);
-  }
-  if (!post) return;
-  constexpr double x = rightEnd - 5;
-  wood({{x, groundY}, {x, 80}, {x, 40}, {x, 14}}, 3, 3, weight::post, Wood::closed);
-}
-
-void Pen::tree(int leaf) {
-  const TreeForm& form = treeForm(leaf);
-  int tier = 0;
-  for (const auto& [y, reach] : form.tiers) {
-    for (const double side : {-1.0, 1.0}) {
-      if (leaf == 1 && (side > 0) != (tier == 0)) continue;
-      const double at = y + (side > 0 ? 2.5 : 0);
-      QPainterPath branch{QPointF{treeX + side, at}};
-      branch.quadTo(treeX + side * reach * 0.55, at - 5, treeX + side * reach, at - 1);
-      add(branch, leaf > 2 ? weight::limb : weight::twig);
-    }
-    ++tier;
-  }
-  wood({{treeX, groundY}, {treeX + 0.3, 90}, {treeX - 0.3, 60}, {treeX, form.top}},
-       form.trunk,
-       1.2,
-       weight::twig);
-}
-
-void Pen::lens(QPointF where, double radius) {
-  add(circle(where, radius), weight::lens);
-  const QPointF towards = unit(lensCentre - where);
-  line(where + towards * radius, lensCentre - towards * lensRadius, weight::lens);
-  add(circle(lensCentre, lensRadius), 0).fill = Shade::paper;
-  drawing_.lens = circle(lensCentre, lensRadius).boundingRect();
-}
-
-void Pen::scene(int leaf, QPointF where, double radius) {
-  trellis();
-  tree(leaf);
-  lens(where, radius);
-}
-
-Drawing Pen::finished() {
-  if (drawing_.lens) {
-    add(circle(lensCentre, lensRadius), weight::lens).inLens = false;
-  }
-  return std::move(drawing_);
 }
 
 }  // namespace topwire

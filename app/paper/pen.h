@@ -1,6 +1,8 @@
 #pragma once
 
+#include "app/paper/cubic.h"
 #include "app/paper/drawing.h"
+#include "app/paper/tree_form.h"
 
 #include <QPainterPath>
 #include <QPointF>
@@ -29,15 +31,6 @@ constexpr double tie = 3.8;
 /// shapes are kept in the drawings. Aborts on anything else.
 QPainterPath pathOf(std::string_view text);
 
-/// A cubic's start, two handles and end.
-struct Cubic {
-  QPointF start, towards, from, end;
-
-  QPointF at(double t) const;
-  /// Unit vector to the left of the direction of travel.
-  QPointF sideways(double t) const;
-};
-
 /// How wood stands in a drawing: kept, taken off (dashed), or kept with its base closed
 /// because nothing hides it.
 enum class Wood { kept, off, closed };
@@ -59,6 +52,7 @@ public:
   /// Paper laid over what is there, without an edge.
   void blank(std::string_view path);
   /// A stroke in the paper's colour.
+  void erase(const QPainterPath& path, double width);
   void erase(std::string_view path, double width);
 
   /// Tapers from `base` to `tip` wide along the cubic; covers what lies behind.
@@ -68,9 +62,13 @@ public:
   void leaf(QPointF base, double angle, double size, Part part = Part::kept);
   /// "Take this off", beside soft things.
   void cross(QPointF centre, double arm = 4.8);
+  /// "So it is right."
+  void tick(QPointF centre, double size = 9);
   /// One heavy bar across wood.
   void cut(QPointF centre, double angle, double half);
   void arrow(QPointF from, QPointF to, double width = 2.4, double head = 8);
+  /// An arrow along a bend.
+  void sweep(QPointF from, QPointF bend, QPointF to, double head = 8);
   void arrowHead(QPointF tip, QPointF direction, double length);
   /// Two arrows between two ticks: the room to leave.
   void dimension(QPointF from, QPointF to);
@@ -79,13 +77,18 @@ public:
   void loopBehind(QPointF centre, double reach);
   void loopInFront(QPointF centre, double reach);
 
+  /// The soil at the left.
+  void ground();
+  /// Soil, wires at equal steps up to the top one, and a post.
   void trellis(int wires = 4, bool post = true);
-  /// The whole tree in a given leaf, 1 to 5, at the left.
-  void tree(int leaf);
+  void tree(const TreeForm& form);
+  /// Fruit, or flowers in bud, on the limbs from the first to before the last share of
+  /// the tree's height.
+  void crop(const TreeForm& form, double first, double last, Part part = Part::kept);
   /// Opens the lens on what lies round `where`.
-  void lens(QPointF where, double radius);
-  /// Ground, wires, the tree of that leaf and the lens on `where`: how most begin.
-  void scene(int leaf, QPointF where, double radius);
+  void lens(QPointF where, double radius = 9);
+  /// Ground, wires, the tree and the lens on `where`: how most begin.
+  void scene(const TreeForm& form, QPointF where, double radius = 9);
 
   Drawing finished();
 

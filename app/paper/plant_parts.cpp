@@ -130,4 +130,81 @@ void soil(Pen& pen, double top, double clearFrom, double clearTo) {
     }
 }
 
+void standingTrunk(Pen& pen, QPointF foot, double base, double tip) {
+  lensGround(pen, foot.y());
+  const double x = foot.x();
+  pen.wood({foot, {x + 0.4, foot.y() * 0.7}, {x - 0.4, foot.y() * 0.35}, {x, -2}},
+           base,
+           tip,
+           weight::trunk);
+  QPainterPath buried{foot + QPointF{-base / 2 + 1.3, 0}};
+  buried.lineTo(foot + QPointF{base / 2 - 1.3, 0});
+  pen.erase(buried, 4);
+}
+
+void graftedTrunk(Pen& pen, double foot) {
+  QPainterPath outline{QPointF{101, foot}};
+  outline.lineTo(101, 60);
+  outline.connectPath(
+      pathOf("M101 60Q97 54 98.5 47Q99.5 41 101 34L101 -2L114 -2L114 36"
+             "Q117 42 116 49Q115 56 113 62"));
+  outline.lineTo(113, foot);
+  pen.stroke(outline, weight::trunk, Shade::paper);
+  pen.stroke("M98.5 51Q107 44 116 46", weight::trunk);
+}
+
+void nurseryTree(Pen& pen, QPointF foot, double lean) {
+  roots(pen, foot, 16);
+  for (const double side : {-1.0, 1.0})
+    for (const double up : {34.0, 46.0}) {
+      const QPointF from = foot + QPointF{lean * up / 80, -up - (side > 0 ? 5 : 0)};
+      QPainterPath feather{from};
+      feather.quadTo(from + QPointF{side * 6, -5}, from + QPointF{side * 13, -12});
+      pen.stroke(feather, weight::limb);
+    }
+  pen.wood({foot,
+            foot + QPointF{lean * 0.2, -25},
+            foot + QPointF{lean * 0.6, -50},
+            foot + QPointF{lean, -78}},
+           6,
+           2.4,
+           weight::limb);
+}
+
+void smallTree(Pen& pen, QPointF foot, double height, Part part) {
+  QPainterPath path{foot};
+  path.lineTo(foot - QPointF{0, height});
+  for (int tier = 0; tier < 3; ++tier)
+    for (const double side : {-1.0, 1.0}) {
+      const QPointF from = foot - QPointF{0, height * (0.3 + 0.2 * tier)};
+      path.moveTo(from);
+      path.quadTo(from + QPointF{side * height * 0.12, -height * 0.1},
+                  from + QPointF{side * height * (0.28 - 0.06 * tier), -height * 0.08});
+    }
+  if (part == Part::kept)
+    pen.stroke(path, weight::trunk);
+  else
+    pen.off(path, weight::limb);
+}
+
+void spur(Pen& pen, QPointF foot, double height) {
+  pen.leaf(foot + QPointF{2, -height}, 8, 24);
+  pen.leaf(foot + QPointF{-2, -height}, 172, 24);
+  pen.wood(upright(foot, foot - QPointF{0, height}), 8, 7, weight::limb);
+}
+
+void flowerCluster(Pen& pen, QPointF bud, double size, double angle, Part part) {
+  for (const double turn : {42.0, -42.0, 0.0}) {
+    const QPointF head = polar(bud, angle + turn, size);
+    QPainterPath stalk{bud};
+    stalk.quadTo(polar(bud, angle, size * 0.4),
+                 polar(head, angle + turn + 180, size * 0.3));
+    if (part == Part::kept)
+      pen.stroke(stalk, weight::limb);
+    else
+      pen.off(stalk, weight::limb);
+    flower(pen, head, size * 0.36, part);
+  }
+}
+
 }  // namespace topwire

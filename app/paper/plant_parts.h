@@ -14,6 +14,18 @@ void apple(Pen& pen, QPointF stalk, double radius, Part part);
 void lensTrunk(Pen& pen, double base = 17, double tip = 14);
 /// The soil's surface through the lens.
 void lensGround(Pen& pen, double y);
+/// A trunk through the upper lens that stands on soil of its own.
+void standingTrunk(Pen& pen, QPointF foot, double base, double tip);
+/// The foot of a grafted tree, its union at y 47: a bend and a swelling.
+void graftedTrunk(Pen& pen, double foot);
+/// A nursery tree with bare roots and feathers.
+void nurseryTree(Pen& pen, QPointF foot, double lean);
+/// A whole tree small enough to stand in a row of them.
+void smallTree(Pen& pen, QPointF foot, double height, Part part);
+/// A fruiting spur on a limb, with its rosette of leaves.
+void spur(Pen& pen, QPointF foot, double height);
+/// Three flowers on stalks from one bud, opening.
+void flowerCluster(Pen& pen, QPointF bud, double size, double angle, Part part);
 void grassTuft(Pen& pen, QPointF foot, Part part);
 /// Roots spreading from the foot of a trunk.
 void roots(Pen& pen, QPointF foot, double reach);

@@ -283,13 +283,13 @@ Slab JobWriter::instructions(const SheetJob& job) {
     return slab;
   }
   inFull_.emplace(job.operation, job.number);
-  const Drawing* drawing = drawingFor(job.drawing);
+  std::optional<Drawing> drawing = drawingFor(job.drawing, job.leaf);
   double left = 0;
   double artHeight = 0;
-  if (drawing != nullptr) {
+  if (drawing) {
     const double art = bench_->drawingWidth;
     artHeight = art * Drawing::height / Drawing::width;
-    slab.items.emplace_back(DrawingItem{{0, 0, art, artHeight}, drawing});
+    slab.items.emplace_back(DrawingItem{{0, 0, art, artHeight}, std::move(*drawing)});
     left = art + column;
   }
   const double width = bench_->width - left;

@@ -87,7 +87,7 @@ struct ItemPainter {
   }
 
   void operator()(const DrawingItem& item) const {
-    paint(painter, *item.drawing, item.rect, Qt::black, Qt::white);
+    paint(painter, item.drawing, item.rect, Qt::black, Qt::white);
   }
 };
 
