@@ -42,7 +42,8 @@ struct Drawing {
 /// The names that programmes may use.
 std::vector<std::string_view> drawingNames();
 /// The drawing with the tree as it stands in that leaf, 1 the first growing season; work
-/// before the planting day shows the ground. Nothing for a name that has no drawing.
+/// before the planting day shows the ground. "wall-" before any name shows that work on a
+/// wall of uprights in place of a cone. Nothing for a name that has no drawing.
 std::optional<Drawing> drawingFor(std::string_view name, int leaf);
 
 /// Paints as large as fits in the middle of `area`.

@@ -23,7 +23,7 @@ void orderForm(Pen& pen) {
   pen.stroke("M130 20L130 32L142 32", weight::limb);
 }
 
-Drawing orderTrees(int) {
+Drawing orderTrees(const TreeForm&) {
   Pen pen;
   comingTrees(pen);
   pen.lens({24, 82});
@@ -39,7 +39,7 @@ Drawing orderTrees(int) {
   return pen.finished();
 }
 
-Drawing orderTrellis(int) {
+Drawing orderTrellis(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.off("M8 112L8 20M46 112L46 20", weight::trunk);
@@ -61,7 +61,7 @@ Drawing orderTrellis(int) {
   return pen.finished();
 }
 
-Drawing irrigationMains(int) {
+Drawing irrigationMains(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.off("M10 111L10 84M38 111L38 84", weight::limb);
@@ -86,7 +86,7 @@ Drawing irrigationMains(int) {
   return pen.finished();
 }
 
-Drawing rowMarking(int) {
+Drawing rowMarking(const TreeForm&) {
   Pen pen;
   pen.ground();
   for (const double x : {8.0, 17.0, 26.0, 35.0, 44.0})
@@ -110,7 +110,7 @@ Drawing rowMarking(int) {
   return pen.finished();
 }
 
-Drawing raiseTrellis(int) {
+Drawing raiseTrellis(const TreeForm&) {
   Pen pen;
   pen.trellis(4, false);
   comingPosts(pen);
@@ -127,7 +127,7 @@ Drawing raiseTrellis(int) {
   return pen.finished();
 }
 
-Drawing receiveTrees(int) {
+Drawing receiveTrees(const TreeForm&) {
   Pen pen;
   comingTrees(pen);
   pen.stroke("M12 112L36 112L33 98L15 98Z", weight::limb, Shade::paper);

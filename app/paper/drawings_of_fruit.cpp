@@ -7,17 +7,16 @@ namespace topwire {
 namespace {
 
 /// The tree with something on its limbs, and the lens on the limb at that height.
-void bearing(Pen& pen, int leaf, double lensAt, Part part = Part::kept) {
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+void bearing(Pen& pen, const TreeForm& tree, double lensAt, Part part = Part::kept) {
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 1.1, part);
   pen.lens(tree.limbTip(lensAt));
 }
 
-Drawing flowerRemoval(int leaf) {
+Drawing flowerRemoval(const TreeForm& tree) {
   Pen pen;
-  bearing(pen, leaf, 0.6, Part::off);
+  bearing(pen, tree, 0.6, Part::off);
   flowerCluster(pen, {107, 78}, 40, 90, Part::off);
   spur(pen, {107, 98}, 18);
   pen.wood({{52, 98}, {80, 104}, {124, 104}, {164, 98}}, 11, 9, weight::trunk);
@@ -37,19 +36,18 @@ void clusters(Pen& pen, Part below, Part above) {
   pen.cross({137, 34}, 5);
 }
 
-Drawing flowerRemovalWeak(int leaf) {
+Drawing flowerRemovalWeak(const TreeForm& tree) {
   Pen pen;
-  bearing(pen, leaf, 0.8, Part::off);
+  bearing(pen, tree, 0.8, Part::off);
   clusters(pen, Part::off, Part::off);
   pen.cross({80, 92}, 5);
   pen.cross({134, 92}, 5);
   return pen.finished();
 }
 
-Drawing flowerRemovalStrong(int leaf) {
+Drawing flowerRemovalStrong(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 0.45);
   pen.crop(tree, 0.45, 1.1, Part::off);
@@ -60,9 +58,8 @@ Drawing flowerRemovalStrong(int leaf) {
   return pen.finished();
 }
 
-Drawing lateBloom(int leaf) {
+Drawing lateBloom(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(1));
   flowerCluster(pen, {112, 44}, 22, 76, Part::off);
   shoot(pen, {{96, 116}, {100, 92}, {104, 70}, {110, 54}}, Part::kept, 4, 20);
@@ -74,9 +71,9 @@ Drawing lateBloom(int leaf) {
   return pen.finished();
 }
 
-Drawing handThinning(int leaf) {
+Drawing handThinning(const TreeForm& tree) {
   Pen pen;
-  bearing(pen, leaf, 0.5);
+  bearing(pen, tree, 0.5);
   for (const double x : {76.0, 134.0}) {
     pen.leaf({x - 1, 40}, 150, 15);
     apple(pen, {x, 44}, 12.5, Part::kept);
@@ -92,10 +89,9 @@ Drawing handThinning(int leaf) {
   return pen.finished();
 }
 
-Drawing clearLeaderFruit(int leaf) {
+Drawing clearLeaderFruit(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 0.45);
   pen.stroke(circle(tree.top + QPointF{3.4, 10}, 1.7), weight::wire, Shade::paper);
@@ -114,9 +110,9 @@ Drawing clearLeaderFruit(int leaf) {
   return pen.finished();
 }
 
-Drawing chemicalThinning(int leaf) {
+Drawing chemicalThinning(const TreeForm& tree) {
   Pen pen;
-  bearing(pen, leaf, 0.5);
+  bearing(pen, tree, 0.5);
   pen.stroke(
       "M50 56L72 56L72 51L82 51L82 69L72 69L72 64L50 64", weight::trunk, Shade::paper);
   pen.solid("M82 55L87 57L87 63L82 65Z");
@@ -139,9 +135,8 @@ Drawing chemicalThinning(int leaf) {
   return pen.finished();
 }
 
-Drawing blightPatrol(int leaf) {
+Drawing blightPatrol(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(0.7));
   // The shoot's tip hangs over like a crook, its leaves limp.
   pen.off("M97 66Q98 42 108 30Q118 20 126 28Q131 34 127 44", 3.4);
@@ -157,9 +152,9 @@ Drawing blightPatrol(int leaf) {
   return pen.finished();
 }
 
-Drawing countFruit(int leaf) {
+Drawing countFruit(const TreeForm& tree) {
   Pen pen;
-  bearing(pen, leaf, 0.6);
+  bearing(pen, tree, 0.6);
   pen.wood(upright({72, 124}, {72, -2}), 14, 12, weight::trunk);
   pen.wood({{76, 50}, {88, 38}, {104, 36}, {124, 42}}, 7, 4, weight::limb);
   pen.wood({{76, 96}, {86, 84}, {96, 82}, {112, 86}}, 7, 4, weight::limb);

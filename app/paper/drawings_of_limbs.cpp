@@ -6,14 +6,13 @@ namespace topwire {
 
 namespace {
 
-void atLimb(Pen& pen, int leaf, double height) {
-  const TreeForm tree = spindle(leaf);
+void atLimb(Pen& pen, const TreeForm& tree, double height) {
   pen.scene(tree, (tree.limbTip(height) + QPointF{24, tree.limbTip(height).y()}) / 2);
 }
 
-Drawing clothesPins(int leaf) {
+Drawing clothesPins(const TreeForm& tree) {
   Pen pen;
-  atLimb(pen, leaf, 0.6);
+  atLimb(pen, tree, 0.6);
   pen.off("M112 84Q126 66 131 34", 2.6);
   pen.leaf({131, 34}, 80, 14, Part::off);
   shoot(pen, {{105, 86}, {116, 82}, {128, 83}, {136, 83}}, Part::kept, 0, 17);
@@ -26,9 +25,9 @@ Drawing clothesPins(int leaf) {
   return pen.finished();
 }
 
-Drawing pinsOff(int leaf) {
+Drawing pinsOff(const TreeForm& tree) {
   Pen pen;
-  atLimb(pen, leaf, 0.6);
+  atLimb(pen, tree, 0.6);
   shoot(pen, {{105, 88}, {116, 84}, {128, 85}, {138, 85}}, Part::kept, 0, 17);
   pen.leaf({122, 85}, -48, 14);
   pen.leaf({112, 85}, 50, 14);
@@ -38,9 +37,9 @@ Drawing pinsOff(int leaf) {
   return pen.finished();
 }
 
-Drawing limbBending(int leaf) {
+Drawing limbBending(const TreeForm& tree) {
   Pen pen;
-  atLimb(pen, leaf, 0.4);
+  atLimb(pen, tree, 0.4);
   pen.off("M89 60Q104 50 110 20M92 68Q112 58 119 22", 2.2);
   pen.leaf({115, 20}, 82, 14, Part::off);
   pen.line({127, 70}, {84, 100}, weight::tie);
@@ -54,9 +53,9 @@ Drawing limbBending(int leaf) {
   return pen.finished();
 }
 
-Drawing summerPruning(int leaf) {
+Drawing summerPruning(const TreeForm& tree) {
   Pen pen;
-  atLimb(pen, leaf, 0.6);
+  atLimb(pen, tree, 0.6);
   for (const double x : {94.0, 130.0}) {
     const double y = x < 110 ? 62 : 70;
     shoot(pen, {{x, y}, {x - 1, y - 12}, {x + 1, y - 22}, {x, y - 30}}, Part::off, 2, 15);

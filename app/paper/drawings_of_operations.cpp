@@ -1,5 +1,7 @@
 #include "app/paper/drawings_of_operations.h"
 
+#include <algorithm>
+
 namespace topwire {
 
 namespace {
@@ -25,6 +27,13 @@ const std::vector<NamedDrawing>& allDrawn() {
   return all;
 }
 
+const NamedDrawing* find(std::string_view name) {
+  const auto found = std::ranges::find(allDrawn(), name, &NamedDrawing::name);
+  return found == allDrawn().end() ? nullptr : &*found;
+}
+
+constexpr std::string_view onWall = "wall-";
+
 }  // namespace
 
 std::vector<std::string_view> drawingNames() {
@@ -35,9 +44,12 @@ std::vector<std::string_view> drawingNames() {
 }
 
 std::optional<Drawing> drawingFor(std::string_view name, int leaf) {
-  for (const NamedDrawing& named : allDrawn())
-    if (named.name == name) return named.draw(leaf);
-  return std::nullopt;
+  const bool wall = name.starts_with(onWall);
+  const NamedDrawing* named = find(name);
+  if (named == nullptr && wall) named = find(name.substr(onWall.size()));
+  if (named == nullptr) return std::nullopt;
+  const int age = named->atPlanting ? 0 : leaf;
+  return named->draw(wall ? wallTree(age) : spindle(age));
 }
 
 }  // namespace topwire

@@ -1,15 +1,17 @@
 #pragma once
 
 #include "app/paper/drawing.h"
+#include "app/paper/tree_form.h"
 
 #include <span>
 
 namespace topwire {
 
-/// How the drawing of that name is made, with the tree as it stands in a leaf.
+/// How the drawing of that name is made, with the tree as it then stands.
 struct NamedDrawing {
   std::string_view name;
-  Drawing (*draw)(int leaf);
+  Drawing (*draw)(const TreeForm& tree);
+  bool atPlanting = false;  ///< shows the tree as it came from the nursery
 };
 
 // One file each.

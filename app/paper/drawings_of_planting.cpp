@@ -7,9 +7,9 @@ namespace topwire {
 namespace {
 
 /// A piece of the row with a gap in it, its trees as high as in that leaf.
-void gapInRow(Pen& pen, int leaf) {
-  const double height = 112 - spindle(leaf).top.y();
-  pen.trellis(4, false);
+void gapInRow(Pen& pen, const TreeForm& tree) {
+  const double height = 112 - tree.top.y();
+  pen.trellis(tree.wires, false);
   for (const double x : {8.0, 44.0})
     pen.wood(upright({x, 112}, {x, 112 - height}), 3, 1.2, weight::twig);
   for (const double x : {8.0, 44.0})
@@ -19,10 +19,10 @@ void gapInRow(Pen& pen, int leaf) {
   pen.off("M26 112L26 52", weight::limb);
 }
 
-Drawing plant(int) {
+Drawing plant(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(0));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.stroke("M24 112L20 117M24 112L28 117M24 112L24 118", weight::twig);
   pen.lens({24, 108});
   soil(pen, 70, 72, 140);
@@ -34,9 +34,8 @@ Drawing plant(int) {
   return pen.finished();
 }
 
-Drawing unionCheck(int leaf) {
+Drawing unionCheck(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.foot);
   soil(pen, 84, 72, 142);
   pen.off("M114 50Q132 52 142 70Q148 80 154 84", 2.6);
@@ -50,7 +49,7 @@ Drawing unionCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing featherRemoval(int) {
+Drawing featherRemoval(const TreeForm&) {
   Pen pen;
   pen.trellis();
   pen.wood(upright({24, 112}, {24, 40}), 2.6, 1.2, weight::twig);
@@ -66,10 +65,9 @@ Drawing featherRemoval(int) {
   return pen.finished();
 }
 
-Drawing guardsFirst(int leaf) {
+Drawing guardsFirst(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.stroke("M20.5 111L20.5 92L27.5 92L27.5 111", weight::limb);
   pen.lens({24, 103});
@@ -86,9 +84,8 @@ Drawing guardsFirst(int leaf) {
   return pen.finished();
 }
 
-Drawing settleWater(int leaf) {
+Drawing settleWater(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.foot);
   pen.wood(upright({107, 64}, {142, -2}), 12, 11, weight::limb, Wood::off);
   standingTrunk(pen, {107, 64}, 13, 11);
@@ -105,9 +102,9 @@ Drawing settleWater(int leaf) {
   return pen.finished();
 }
 
-Drawing countGaps(int leaf) {
+Drawing countGaps(const TreeForm& tree) {
   Pen pen;
-  gapInRow(pen, leaf);
+  gapInRow(pen, tree);
   pen.lens({26, 88}, 10);
   lensGround(pen, 56);
   smallTree(pen, {75, 56}, 34, Part::kept);
@@ -119,9 +116,9 @@ Drawing countGaps(int leaf) {
   return pen.finished();
 }
 
-Drawing replant(int leaf) {
+Drawing replant(const TreeForm& tree) {
   Pen pen;
-  gapInRow(pen, leaf);
+  gapInRow(pen, tree);
   pen.lens({26, 104}, 10);
   lensGround(pen, 74);
   pen.wood(upright({71, 74}, {71, -2}), 13, 11, weight::trunk);
@@ -137,11 +134,11 @@ Drawing replant(int leaf) {
 }  // namespace
 
 std::span<const NamedDrawing> drawingsOfPlanting() {
-  static constexpr NamedDrawing drawn[] = {{"plant", plant},
-                                           {"union-check", unionCheck},
+  static constexpr NamedDrawing drawn[] = {{"plant", plant, true},
+                                           {"union-check", unionCheck, true},
                                            {"feather-removal", featherRemoval},
-                                           {"guards-first", guardsFirst},
-                                           {"settle-water", settleWater},
+                                           {"guards-first", guardsFirst, true},
+                                           {"settle-water", settleWater, true},
                                            {"count-gaps", countGaps},
                                            {"replant", replant}};
   return drawn;

@@ -10,11 +10,10 @@ QPointF onTrunk(const TreeForm& tree, double height) {
   return {tree.foot.x() + 3, tree.limbTip(height).y()};
 }
 
-Drawing dormantPruning(int leaf) {
+Drawing dormantPruning(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   const QPointF where = onTrunk(tree, 0.6);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.off(pathOf("M-1 0Q6 -6 13 -15").translated(where), 2.6);
   pen.lens(where, 8);
@@ -27,9 +26,8 @@ Drawing dormantPruning(int leaf) {
   return pen.finished();
 }
 
-Drawing renewalCuts(int leaf) {
+Drawing renewalCuts(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, onTrunk(tree, 0.4));
   pen.wood({{104, 56}, {120, 52}, {140, 44}, {166, 26}}, 24, 24, weight::limb, Wood::off);
   pen.wood({{76, 124}, {77, 90}, {75.5, 45}, {76, -2}}, 30, 25, weight::trunk);
@@ -43,9 +41,8 @@ Drawing renewalCuts(int leaf) {
   return pen.finished();
 }
 
-Drawing singleAxis(int leaf) {
+Drawing singleAxis(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(0.3) + QPointF{6, 0});
   pen.wood({{106, 60}, {120, 52}, {132, 38}, {138, 16}}, 7, 5, weight::limb, Wood::off);
   pen.wood({{88, 64}, {96, 76}, {108, 88}, {120, 100}}, 6, 4, weight::limb, Wood::off);
@@ -67,11 +64,10 @@ void pencil(Pen& pen, QPointF point) {
   pen.stroke(at("M9 -3.5L9 3.5M38 -3.5L38 3.5"), weight::twig);
 }
 
-Drawing hangingWood(int leaf) {
+Drawing hangingWood(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   const QPointF tip = tree.limbTip(0.3);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.off(pathOf("M-1 0Q3 6 2 15").translated(tip), 2);
   pen.lens(tip + QPointF{0, 5});
@@ -84,10 +80,9 @@ Drawing hangingWood(int leaf) {
   return pen.finished();
 }
 
-Drawing lowLimbs(int leaf) {
+Drawing lowLimbs(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.off("M23 101Q16 98 9 106M25 102Q32 99 39 107", 2.2);
   pen.lens({28, 101});
@@ -99,9 +94,8 @@ Drawing lowLimbs(int leaf) {
   return pen.finished();
 }
 
-Drawing clickPruning(int leaf) {
+Drawing clickPruning(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(0.5) + QPointF{5, 0});
   pen.wood({{97, 40}, {98, 28}, {101, 16}, {104, 2}}, 6, 5, weight::limb, Wood::off);
   pen.wood({{131, 48}, {132, 36}, {136, 24}, {140, 10}}, 6, 5, weight::limb, Wood::off);
@@ -116,10 +110,10 @@ Drawing clickPruning(int leaf) {
   return pen.finished();
 }
 
-Drawing brushSweep(int leaf) {
+Drawing brushSweep(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.off("M8 111L20 106M28 111L42 105", 2.2);
   pen.lens({24, 107}, 10);
   pen.wood(upright({73, 90}, {73, -2}), 16, 14, weight::trunk);

@@ -6,9 +6,8 @@ namespace topwire {
 
 namespace {
 
-Drawing leafSample(int leaf) {
+Drawing leafSample(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(0.6));
   // The leaves from the middle of the shoot; those of its ends stay.
   pen.leaf({64, 76}, 130, 15);
@@ -31,10 +30,9 @@ void fallenLeaves(Pen& pen) {
   pen.leaf({32, 110}, 160, 6);
 }
 
-Drawing leafFallRound(int leaf) {
+Drawing leafFallRound(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   fallenLeaves(pen);
   pen.lens({24, 106}, 10);
@@ -57,10 +55,10 @@ void rabbit(Pen& pen, QPointF foot) {
       at("M-8 -20Q-11 -33 -7 -34Q-4 -32 -5 -20ZM-5 -20Q-4 -32 0 -32Q2 -29 -2 -19Z"));
 }
 
-Drawing fenceWalk(int leaf) {
+Drawing fenceWalk(const TreeForm& tree) {
   Pen pen;
-  pen.trellis(4, false);
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires, false);
+  pen.tree(tree);
   for (const double x : {4.0, 44.0}) pen.line({x, 112}, {x, 72}, weight::trunk);
   pen.stroke("M4 78L44 98M4 98L44 78M4 98L30 112M4 88L44 108M44 88L4 108M44 98L18 112",
              weight::wire);
@@ -89,9 +87,9 @@ void postWithWire(Pen& pen, double y) {
   pen.stroke(pathOf("M101 7L101 -6Q107 -12 113 -6L113 7").translated(0, y), weight::tie);
 }
 
-Drawing trellisCheck(int leaf) {
+Drawing trellisCheck(const TreeForm& tree) {
   Pen pen;
-  pen.scene(spindle(leaf), {47, 26}, 8);
+  pen.scene(tree, {47, 26}, 8);
   pen.off("M50 52Q78 82 107 52Q136 82 164 52", weight::limb);
   pen.off("M120 110L138 14M140 110L156 24", weight::limb);
   postWithWire(pen, 48);
@@ -100,10 +98,9 @@ Drawing trellisCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing trellisCheckSummer(int leaf) {
+Drawing trellisCheckSummer(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
   pen.lens({47, 48}, 8);
@@ -117,10 +114,9 @@ Drawing trellisCheckSummer(int leaf) {
   return pen.finished();
 }
 
-Drawing leanCheck(int leaf) {
+Drawing leanCheck(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.off(pathOf("M0 0L15 -86").translated(24, 112), 2.4);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
@@ -135,6 +131,21 @@ Drawing leanCheck(int leaf) {
   return pen.finished();
 }
 
+/// Trees marked at planting, to be looked at again and again.
+Drawing protectFirst(const TreeForm& tree) {
+  Pen pen;
+  pen.scene(tree, tree.leader);
+  lensGround(pen, 66);
+  smallTree(pen, {72, 66}, 40, Part::kept);
+  smallTree(pen, {104, 66}, 40, Part::kept);
+  smallTree(pen, {136, 66}, 40, Part::kept);
+  flag(pen, {110, 66}, 46);
+  pen.stroke("M99 58L109 58", weight::tie);
+  magnifier(pen, {79, 80}, 8);
+  notebook(pen, {99, 71}, 2);
+  return pen.finished();
+}
+
 /// An aphid on the under side of a leaf.
 void aphid(Pen& pen, QPointF at) {
   QPainterPath body;
@@ -144,9 +155,8 @@ void aphid(Pen& pen, QPointF at) {
   pen.line(at + QPointF{2, 2}, at + QPointF{4, 4.4}, weight::wire);
 }
 
-Drawing pestWatch(int leaf) {
+Drawing pestWatch(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.limbTip(0.9));
   pen.stroke("M70 104Q78 78 92 62", weight::trunk);
   pen.leaf({74, 90}, 150, 18);
@@ -171,6 +181,7 @@ std::span<const NamedDrawing> drawingsOfRounds() {
                                            {"trellis-check", trellisCheck},
                                            {"trellis-check-summer", trellisCheckSummer},
                                            {"lean-check", leanCheck},
+                                           {"protect-first", protectFirst, true},
                                            {"pest-watch", pestWatch}};
   return drawn;
 }

@@ -6,15 +6,14 @@ namespace topwire {
 
 namespace {
 
-void atFoot(Pen& pen, int leaf) {
-  const TreeForm tree = spindle(leaf);
+void atFoot(Pen& pen, const TreeForm& tree) {
   pen.scene(tree, tree.foot);
 }
 
-Drawing rootPruning(int leaf) {
+Drawing rootPruning(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.line({12, 104}, {12, 118}, weight::trunk);
   pen.line({36, 104}, {36, 118}, weight::trunk);
   pen.lens({24, 110}, 8);
@@ -36,10 +35,10 @@ Drawing rootPruning(int leaf) {
   return pen.finished();
 }
 
-Drawing weedStrip(int leaf) {
+Drawing weedStrip(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.off("M14 111L12 105M18 111L18 104M30 111L30 104M34 111L36 105", 1.8);
   pen.lens({24, 105}, 10);
   standingTrunk(pen, {107, 78}, 13, 11);
@@ -53,10 +52,28 @@ Drawing weedStrip(int leaf) {
   return pen.finished();
 }
 
-Drawing weedStripBearing(int leaf) {
+Drawing weedStripFirst(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
+  pen.tree(tree);
+  pen.off("M14 111L12 105M18 111L18 104M30 111L30 104M34 111L36 105", 1.8);
+  pen.lens({24, 105}, 10);
+  standingTrunk(pen, {98, 78}, 9, 7);
+  pen.wood(straight({94, 30}, {80, 18}), 5, 3, weight::limb);
+  grassTuft(pen, {80, 77}, Part::off);
+  pen.cross({80, 48}, 5);
+  pen.stroke("M112 78L130 71L134 77Z", weight::limb, Shade::ink);
+  pen.line({131, 73}, {158, 34}, weight::cut);
+  pen.arrow({132, 85}, {112, 85}, 2.4, 7);
+  grassTuft(pen, {62, 77}, Part::kept);
+  grassTuft(pen, {150, 77}, Part::kept);
+  pen.dimension({80, 95}, {136, 95});
+  return pen.finished();
+}
+
+Drawing weedStripBearing(const TreeForm& tree) {
+  Pen pen;
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
   pen.off("M12 111L10 105M17 111L17 104M31 111L31 104M36 111L38 105", 1.8);
@@ -73,10 +90,9 @@ Drawing weedStripBearing(int leaf) {
   return pen.finished();
 }
 
-Drawing alleyGrass(int leaf) {
+Drawing alleyGrass(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   for (const double x : {6.0, 10.0, 14.0, 34.0, 38.0, 42.0})
     pen.line({x, 111}, {x + 1, 105}, weight::twig);
@@ -97,9 +113,9 @@ Drawing alleyGrass(int leaf) {
   return pen.finished();
 }
 
-Drawing nitrogen(int leaf) {
+Drawing nitrogen(const TreeForm& tree) {
   Pen pen;
-  atFoot(pen, leaf);
+  atFoot(pen, tree);
   standingTrunk(pen, {107, 84}, 14, 12);
   roots(pen, {107, 86}, 30);
   for (const double side : {-1.0, 1.0})
@@ -112,9 +128,9 @@ Drawing nitrogen(int leaf) {
   return pen.finished();
 }
 
-Drawing calciumNitrate(int leaf) {
+Drawing calciumNitrate(const TreeForm& tree) {
   Pen pen;
-  atFoot(pen, leaf);
+  atFoot(pen, tree);
   pen.wood(upright({107, 78}, {107, -2}), 13, 11, weight::trunk, Wood::closed);
   for (int i = 0; i < 20; ++i) {
     const QPointF round = polar({0, 0}, i * 18.0, 1);
@@ -128,10 +144,10 @@ Drawing calciumNitrate(int leaf) {
   return pen.finished();
 }
 
-Drawing waterCheck(int leaf) {
+Drawing waterCheck(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.line({2, 106}, {46, 106}, weight::limb);
   pen.lens({24, 106});
   standingTrunk(pen, {86, 66}, 13, 11);
@@ -146,10 +162,9 @@ Drawing waterCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing waterCheckBearing(int leaf) {
+Drawing waterCheckBearing(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
   pen.line({2, 106}, {46, 106}, weight::limb);
@@ -169,10 +184,10 @@ Drawing waterCheckBearing(int leaf) {
   return pen.finished();
 }
 
-Drawing dripLine(int leaf) {
+Drawing dripLine(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.line({2, 107}, {46, 107}, weight::limb);
   pen.lens({24, 106});
   lensGround(pen, 86);
@@ -193,13 +208,14 @@ Drawing dripLine(int leaf) {
 std::span<const NamedDrawing> drawingsOfTheGround() {
   static constexpr NamedDrawing drawn[] = {{"root-pruning", rootPruning},
                                            {"weed-strip", weedStrip},
+                                           {"weed-strip-first", weedStripFirst, true},
                                            {"weed-strip-bearing", weedStripBearing},
                                            {"alley-grass", alleyGrass},
                                            {"nitrogen", nitrogen},
                                            {"calcium-nitrate", calciumNitrate},
                                            {"water-check", waterCheck},
                                            {"water-check-bearing", waterCheckBearing},
-                                           {"drip-line", dripLine}};
+                                           {"drip-line", dripLine, true}};
   return drawn;
 }
 

@@ -11,14 +11,13 @@ void leaderTop(Pen& pen, double top = 36) {
   pen.wood({{107, 124}, {107.6, 85}, {106.4, 55}, {107, top}}, 11, 7.5, weight::trunk);
 }
 
-void atTop(Pen& pen, int leaf) {
-  const TreeForm tree = spindle(leaf);
+void atTop(Pen& pen, const TreeForm& tree) {
   pen.scene(tree, tree.top + QPointF{0, 4}, 8);
 }
 
-Drawing rubRivals(int leaf) {
+Drawing rubRivals(const TreeForm& tree) {
   Pen pen;
-  atTop(pen, leaf);
+  atTop(pen, tree);
   leaderTop(pen);
   pen.bud({107, 37}, 90, 21);
   pen.bud({112.5, 50}, 36, 16, Part::off);
@@ -33,9 +32,9 @@ Drawing rubRivals(int leaf) {
   return pen.finished();
 }
 
-Drawing secondRub(int leaf) {
+Drawing secondRub(const TreeForm& tree) {
   Pen pen;
-  atTop(pen, leaf);
+  atTop(pen, tree);
   shoot(pen, {{107, 60}, {107.5, 50}, {106.5, 42}, {107, 34}}, Part::kept, 2, 15);
   shoot(pen, {{111, 74}, {121, 70}, {128, 62}, {130, 46}}, Part::off, 1, 16);
   shoot(pen, {{103, 86}, {93, 82}, {86, 72}, {84, 56}}, Part::off, 1, 16);
@@ -47,9 +46,8 @@ Drawing secondRub(int leaf) {
   return pen.finished();
 }
 
-Drawing rivalCheck(int leaf) {
+Drawing rivalCheck(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.top + QPointF{0, 6}, 10);
   pen.dimension({72, 28}, {72, 92});
   shoot(pen, {{112, 88}, {124, 84}, {129, 64}, {130, 44}}, Part::off, 2, 14);
@@ -63,9 +61,8 @@ Drawing rivalCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing pinchLaterals(int leaf) {
+Drawing pinchLaterals(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.leader, 10);
   for (const double side : {-1.0, 1.0}) {
     const double y = side < 0 ? 80 : 66;
@@ -86,10 +83,9 @@ Drawing pinchLaterals(int leaf) {
   return pen.finished();
 }
 
-Drawing notching(int leaf) {
+Drawing notching(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.wood(upright({24, 112}, tree.top), 3, 1.2, weight::twig);
   pen.stroke("M25 92Q32 86 36 91M23 88Q16 83 12 88", weight::twig);
   pen.stroke(pathOf("M1 16Q6 10 9 14M-1 12Q-6 7 -9 11").translated(tree.top),
@@ -106,10 +102,9 @@ Drawing notching(int leaf) {
   return pen.finished();
 }
 
-Drawing heightCut(int leaf) {
+Drawing heightCut(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.off(pathOf("M0 4Q1 -3 8 -9").translated(tree.top), 2.2);
   pen.lens(tree.top + QPointF{0, 6}, 8);

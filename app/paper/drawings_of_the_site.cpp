@@ -13,7 +13,7 @@ void site(Pen& pen, QPointF where) {
   pen.lens(where);
 }
 
-Drawing siteChoice(int) {
+Drawing siteChoice(const TreeForm&) {
   Pen pen;
   pen.stroke("M2 84Q20 84 30 97Q40 110 52 110", weight::ground);
   pen.off("M10 84L10 70M18 86L18 72", weight::limb);
@@ -29,7 +29,7 @@ Drawing siteChoice(int) {
   return pen.finished();
 }
 
-Drawing soilTest(int) {
+Drawing soilTest(const TreeForm&) {
   Pen pen;
   pen.line({2, 100}, {52, 100}, weight::ground);
   pen.line({24, 74}, {24, 110}, weight::trunk);
@@ -49,7 +49,7 @@ Drawing soilTest(int) {
   return pen.finished();
 }
 
-Drawing nematodeSample(int) {
+Drawing nematodeSample(const TreeForm&) {
   Pen pen;
   site(pen, {24, 111});
   lensGround(pen, 36);
@@ -66,7 +66,7 @@ Drawing nematodeSample(int) {
   return pen.finished();
 }
 
-Drawing drainage(int) {
+Drawing drainage(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.stroke("M6 106Q14 110 22 106Q30 110 38 106Q44 109 48 106", weight::limb);
@@ -92,7 +92,7 @@ void coverPlant(Pen& pen, double x, double soilY, Part part) {
   shoot(pen, stem, part, 3, 12);
 }
 
-Drawing coverCrop(int) {
+Drawing coverCrop(const TreeForm&) {
   Pen pen;
   pen.ground();
   for (double x = 8; x < 48; x += 5)
@@ -109,7 +109,7 @@ Drawing coverCrop(int) {
   return pen.finished();
 }
 
-Drawing deepRip(int) {
+Drawing deepRip(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.stroke("M20 96L26 96L26 110Q26 118 18 118", weight::limb);
@@ -126,7 +126,7 @@ Drawing deepRip(int) {
   return pen.finished();
 }
 
-Drawing perennialWeeds(int) {
+Drawing perennialWeeds(const TreeForm&) {
   Pen pen;
   site(pen, {38, 106});
   lensGround(pen, 58);
@@ -149,7 +149,7 @@ Drawing perennialWeeds(int) {
   return pen.finished();
 }
 
-Drawing lime(int) {
+Drawing lime(const TreeForm&) {
   Pen pen;
   pen.ground();
   for (double x = 8; x < 46; x += 4) pen.solid(circle({x, 108}, 1));
@@ -176,7 +176,7 @@ Drawing lime(int) {
   return pen.finished();
 }
 
-Drawing alleys(int) {
+Drawing alleys(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.off("M6 111L6 84M46 111L46 84", weight::limb);

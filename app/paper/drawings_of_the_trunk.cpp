@@ -6,15 +6,14 @@ namespace topwire {
 
 namespace {
 
-void atFoot(Pen& pen, int leaf) {
-  const TreeForm tree = spindle(leaf);
+void atFoot(Pen& pen, const TreeForm& tree) {
   pen.scene(tree, tree.foot);
 }
 
-Drawing suckers(int leaf) {
+Drawing suckers(const TreeForm& tree) {
   Pen pen;
-  pen.trellis();
-  pen.tree(spindle(leaf));
+  pen.trellis(tree.wires);
+  pen.tree(tree);
   pen.off("M22 112Q18 106 17 99M26 112Q30 106 31 100", 1.8);
   pen.lens({24, 104}, 10);
   shoot(pen, {{98, 90}, {88, 84}, {82, 74}, {80, 62}}, Part::off, 1, 15);
@@ -34,9 +33,9 @@ void guardedTrunk(Pen& pen) {
   pen.stroke("M100 98L98 84M114.5 98L117 92", weight::trunk);
 }
 
-Drawing guardsOn(int leaf) {
+Drawing guardsOn(const TreeForm& tree) {
   Pen pen;
-  atFoot(pen, leaf);
+  atFoot(pen, tree);
   guardedTrunk(pen);
   pen.stroke("M93 104L95 36L119 36L121 104Z", weight::trunk, Shade::paper);
   pen.stroke("M94.6 58L119.6 50M94.2 72L120 64M93.8 86L120.4 78M93.4 99L120.8 92",
@@ -51,9 +50,9 @@ Drawing guardsOn(int leaf) {
   return pen.finished();
 }
 
-Drawing guardsOff(int leaf) {
+Drawing guardsOff(const TreeForm& tree) {
   Pen pen;
-  atFoot(pen, leaf);
+  atFoot(pen, tree);
   guardedTrunk(pen);
   pen.off("M93 96L95 38L119 38L121 96Z", weight::limb);
   for (const double y : {52.0, 66.0, 80.0})
@@ -73,9 +72,9 @@ void vole(Pen& pen, QPointF foot) {
   pen.erase(at("M8 -7.6L8.4 -7.2"), 2.2);
 }
 
-Drawing voleCheck(int leaf) {
+Drawing voleCheck(const TreeForm& tree) {
   Pen pen;
-  atFoot(pen, leaf);
+  atFoot(pen, tree);
   standingTrunk(pen, {121, 82}, 26, 20);
   // Gnawed to the wood, with the marks of teeth.
   pen.stroke(
@@ -92,9 +91,8 @@ Drawing voleCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing whitePaint(int leaf) {
+Drawing whitePaint(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.knee, 10);
   pen.wood({{102, 24}, {92, 16}, {82, 14}, {64, 17}}, 7, 4, weight::limb);
   lensTrunk(pen, 24, 20);
@@ -115,9 +113,8 @@ Drawing whitePaint(int leaf) {
   return pen.finished();
 }
 
-Drawing measureTrunks(int leaf) {
+Drawing measureTrunks(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.knee);
   standingTrunk(pen, {104, 96}, 24, 20);
   pen.wood({{112, 26}, {122, 18}, {134, 16}, {150, 20}}, 7, 4, weight::limb);

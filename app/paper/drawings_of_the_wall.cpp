@@ -8,8 +8,8 @@ namespace {
 
 constexpr QPointF fork{24, 92};  ///< where the arms begin, on the lowest wire
 
-void scene(Pen& pen, int leaf, QPointF where) {
-  pen.scene(wallTree(leaf), where);
+void scene(Pen& pen, const TreeForm& tree, QPointF where) {
+  pen.scene(tree, where);
 }
 
 /// An arm laid along its wire, through the lens.
@@ -35,7 +35,7 @@ void headedTrunk(Pen& pen, double top) {
   pen.wood(upright({107, 124}, {107, top}), 15, 13.5, weight::trunk, Wood::closed);
 }
 
-Drawing orderWhips(int) {
+Drawing orderWhips(const TreeForm&) {
   Pen pen;
   pen.ground();
   pen.off("M10 112L10 52M24 112L24 52M38 112L38 52", weight::limb);
@@ -50,7 +50,7 @@ Drawing orderWhips(int) {
   return pen.finished();
 }
 
-Drawing headCut(int) {
+Drawing headCut(const TreeForm&) {
   Pen pen;
   pen.trellis(5);
   pen.wood(upright({24, 112}, {24, 95}), 2.4, 2, weight::twig);
@@ -66,7 +66,7 @@ Drawing headCut(int) {
   return pen.finished();
 }
 
-Drawing firstTie(int) {
+Drawing firstTie(const TreeForm&) {
   Pen pen;
   pen.trellis(5);
   pen.wood(upright({24, 112}, {24, 88}), 2.4, 2, weight::twig);
@@ -81,9 +81,9 @@ Drawing firstTie(int) {
   return pen.finished();
 }
 
-Drawing chooseArms(int leaf) {
+Drawing chooseArms(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork);
+  scene(pen, tree, fork);
   pen.line({50, 34}, {164, 34}, 2.2);
   shoot(pen, {{104, 56}, {94, 52}, {82, 44}, {72, 34}}, Part::kept, 3, 13);
   shoot(pen, {{110, 56}, {120, 52}, {132, 44}, {142, 34}}, Part::kept, 3, 13);
@@ -96,9 +96,9 @@ Drawing chooseArms(int leaf) {
   return pen.finished();
 }
 
-Drawing armTie(int leaf) {
+Drawing armTie(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork - QPointF{0, 5});
+  scene(pen, tree, fork - QPointF{0, 5});
   pen.line({50, 84}, {164, 84}, 2.2);
   pen.line({50, 50}, {164, 50}, 2.2);
   for (const double side : {-1.0, 1.0}) {
@@ -111,9 +111,9 @@ Drawing armTie(int leaf) {
   return pen.finished();
 }
 
-Drawing bendArms(int leaf) {
+Drawing bendArms(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork);
+  scene(pen, tree, fork);
   pen.line({50, 78}, {164, 78}, 2.2);
   for (const double side : {-1.0, 1.0}) {
     const auto at = [side](double x, double y) { return QPointF{107 + side * x, y}; };
@@ -127,9 +127,8 @@ Drawing bendArms(int leaf) {
   return pen.finished();
 }
 
-Drawing setStakes(int leaf) {
+Drawing setStakes(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.trellis(5);
   pen.tree(tree);
   for (const double x : {5.0, 12.5, 20.0, 28.0, 35.5, 43.0})
@@ -147,9 +146,9 @@ Drawing setStakes(int leaf) {
   return pen.finished();
 }
 
-Drawing rubUnder(int leaf) {
+Drawing rubUnder(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork + QPointF{11, 0});
+  scene(pen, tree, fork + QPointF{11, 0});
   flatArm(pen, 60, 20);
   for (const double x : {78.0, 107.0, 136.0}) pen.bud({x, 50}, 90, 20);
   for (const double x : {78.0, 107.0, 136.0}) {
@@ -161,9 +160,9 @@ Drawing rubUnder(int leaf) {
   return pen.finished();
 }
 
-Drawing chooseUprights(int leaf) {
+Drawing chooseUprights(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork + QPointF{11, -4});
+  scene(pen, tree, fork + QPointF{11, -4});
   for (const double x : {82.0, 132.0}) longShoot(pen, {x, 76}, 42, Part::kept);
   for (const double x : {66.0, 98.0, 116.0, 148.0}) {
     const double height = x > 90 && x < 120 ? 34 : 22;
@@ -175,9 +174,8 @@ Drawing chooseUprights(int leaf) {
   return pen.finished();
 }
 
-Drawing uprightTie(int leaf) {
+Drawing uprightTie(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.scene(tree, tree.leader);
   pen.line({50, 66}, {164, 66}, 2.2);
   pen.line({118, 124}, {118, 2}, weight::cut);
@@ -194,9 +192,8 @@ Drawing uprightTie(int leaf) {
   return pen.finished();
 }
 
-Drawing balance(int leaf) {
+Drawing balance(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.scene(tree, tree.top + QPointF{0, 3});
   for (const double x : {74.0, 140.0}) longShoot(pen, {x, 90}, 36, Part::kept);
   pen.wood(upright({107, 40}, {107, 4}), 8, 5, weight::limb, Wood::off);
@@ -213,9 +210,25 @@ Drawing balance(int leaf) {
   return pen.finished();
 }
 
-Drawing sideShoots(int leaf) {
+Drawing sidePinch(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
+  pen.scene(tree, tree.limbTip(0.7));
+  for (const double side : {-1.0, 1.0}) {
+    const double y = side < 0 ? 94 : 66;
+    const QPointF pinch{107 + side * 22, y - 10};
+    shoot(pen, straight({107 + side * 5, y}, pinch), Part::kept, 2, 11);
+    shoot(pen, straight(pinch, pinch + QPointF{side * 20, -12}), Part::off, 1, 11);
+    pen.cut(pinch, side < 0 ? 60 : -60, 9);
+  }
+  pen.wood(upright({107, 124}, {107, 26}), 12, 7, weight::trunk);
+  pen.leaf({109, 44}, 40, 13);
+  pen.leaf({105, 36}, 140, 13);
+  pen.leaf({107, 26}, 90, 16);
+  return pen.finished();
+}
+
+Drawing sideShoots(const TreeForm& tree) {
+  Pen pen;
   pen.scene(tree, tree.limbTip(0.7));
   pen.wood({{128, 50}, {138, 44}, {146, 36}, {154, 26}}, 8, 6, weight::limb, Wood::off);
   pen.wood({{84, 80}, {76, 74}, {68, 66}, {58, 58}}, 8, 6, weight::limb, Wood::off);
@@ -234,9 +247,9 @@ Drawing sideShoots(int leaf) {
   return pen.finished();
 }
 
-Drawing renewUpright(int leaf) {
+Drawing renewUpright(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork + QPointF{11, -4});
+  scene(pen, tree, fork + QPointF{11, -4});
   for (const double x : {70.0, 146.0})
     pen.wood(upright({x, 90}, {x, -2}), 8, 7, weight::trunk);
   pen.wood(upright({107, 64}, {109, -2}), 19, 18, weight::limb, Wood::off);
@@ -249,9 +262,8 @@ Drawing renewUpright(int leaf) {
   return pen.finished();
 }
 
-Drawing armEnds(int leaf) {
+Drawing armEnds(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.scene(tree, {44, 91});
   pen.line({50, 70}, {164, 70}, 2.2);
   for (const double x : {72.0, 142.0})
@@ -267,9 +279,8 @@ Drawing armEnds(int leaf) {
   return pen.finished();
 }
 
-Drawing top(int leaf) {
+Drawing top(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.trellis(5);
   pen.tree(tree);
   pen.off(pathOf("M0 -1L0 -12").translated(tree.top), 2.2);
@@ -284,9 +295,9 @@ Drawing top(int leaf) {
   return pen.finished();
 }
 
-Drawing face(int leaf) {
+Drawing face(const TreeForm& tree) {
   Pen pen;
-  scene(pen, leaf, fork + QPointF{11, -30});
+  scene(pen, tree, fork + QPointF{11, -30});
   // Seen along the row: a narrow wall, its wires as dots in the middle.
   pen.wood({{126, 44}, {134, 38}, {142, 34}, {154, 34}}, 4, 3, weight::limb, Wood::off);
   pen.wood({{88, 62}, {80, 56}, {70, 52}, {60, 54}}, 4, 3, weight::limb, Wood::off);
@@ -304,9 +315,8 @@ Drawing face(int leaf) {
   return pen.finished();
 }
 
-Drawing thin(int leaf) {
+Drawing thin(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = wallTree(leaf);
   pen.trellis(5);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
@@ -326,7 +336,7 @@ Drawing thin(int leaf) {
   return pen.finished();
 }
 
-Drawing wallTrellis(int) {
+Drawing wallTrellis(const TreeForm&) {
   Pen pen;
   pen.trellis(5, false);
   pen.wood(straight({44, 112}, {44, 14}), 3, 3, weight::post, Wood::closed);
@@ -360,6 +370,7 @@ std::span<const NamedDrawing> drawingsOfTheWall() {
                                            {"wall-choose-uprights", chooseUprights},
                                            {"wall-upright-tie", uprightTie},
                                            {"wall-balance", balance},
+                                           {"wall-side-pinch", sidePinch},
                                            {"wall-side-shoots", sideShoots},
                                            {"wall-renew-upright", renewUpright},
                                            {"wall-arm-ends", armEnds},

@@ -8,9 +8,9 @@ namespace {
 
 constexpr double reach = 25;  ///< of a loop from the trunk's middle
 
-Drawing firstTie(int leaf) {
+Drawing firstTie(const TreeForm& tree) {
   Pen pen;
-  pen.scene(spindle(leaf), {24, 69});
+  pen.scene(tree, {24, 69});
   pen.line({50, 56}, {170, 56}, 2.2);
   pen.loopBehind({107, 56}, reach);
   for (const double side : {-1.0, 1.0}) {
@@ -35,11 +35,10 @@ void oldTie(Pen& pen, double y) {
   pen.cross({131, y}, 5);
 }
 
-Drawing wireTie(int leaf) {
+Drawing wireTie(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  // The wire that the leader has grown past in that leaf.
-  const double wire = leaf < 3 ? 48 : 26;
+  // The wire that the leader has grown past.
+  const double wire = tree.top.y() > 26 ? 48 : 26;
   pen.scene(tree, {24, wire});
   pen.line({50, 40}, {170, 40}, 2.2);
   pen.loopBehind({107, 40}, reach);
@@ -51,10 +50,9 @@ Drawing wireTie(int leaf) {
   return pen.finished();
 }
 
-Drawing leaderTie(int leaf) {
+Drawing leaderTie(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.off(pathOf("M0 8Q1 -1 9 -8").translated(tree.top), 2.2);
   pen.lens(tree.leader);
@@ -83,10 +81,9 @@ void finger(Pen& pen, double x, double tip) {
   pen.stroke(nail, weight::twig);
 }
 
-Drawing tieCheck(int leaf) {
+Drawing tieCheck(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.scene(tree, {24, leaf < 2 ? 70.0 : 48.0});
+  pen.scene(tree, {24, tree.top.y() > 40 ? 70.0 : 48.0});
   pen.line({50, 56}, {170, 56}, 2.2);
   pen.loopBehind({107, 56}, 28);
   pen.wood(upright({109, 124}, {109, -2}), 20, 17, weight::trunk);
@@ -100,9 +97,8 @@ Drawing tieCheck(int leaf) {
   return pen.finished();
 }
 
-Drawing tieCheckAutumn(int leaf) {
+Drawing tieCheckAutumn(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
   pen.scene(tree, tree.foot);
   lensGround(pen, 92);
   graftedTrunk(pen, 94);
@@ -117,10 +113,9 @@ Drawing tieCheckAutumn(int leaf) {
   return pen.finished();
 }
 
-Drawing limbClips(int leaf) {
+Drawing limbClips(const TreeForm& tree) {
   Pen pen;
-  const TreeForm tree = spindle(leaf);
-  pen.trellis();
+  pen.trellis(tree.wires);
   pen.tree(tree);
   pen.crop(tree, 0, 1);
   pen.lens({tree.limbTip(0.4).x(), 70});
@@ -137,7 +132,7 @@ Drawing limbClips(int leaf) {
 }  // namespace
 
 std::span<const NamedDrawing> drawingsOfTies() {
-  static constexpr NamedDrawing drawn[] = {{"first-tie", firstTie},
+  static constexpr NamedDrawing drawn[] = {{"first-tie", firstTie, true},
                                            {"wire-tie", wireTie},
                                            {"leader-tie", leaderTie},
                                            {"tie-check", tieCheck},

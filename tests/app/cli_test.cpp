@@ -37,7 +37,7 @@ const std::vector<std::string> verbs{
     "journal", "check-programme", "tasks",   "why",     "tick",
     "untick",  "set-aside",       "stages",  "observe", "targets",
     "measure", "cautions",        "weather", "sheet",   "material",
-    "close"};
+    "close",   "drawings"};
 
 TEST(CliHelp, listsEveryVerbAndTheExitCodes) {
   const Said help = cli({"--help"});
@@ -52,7 +52,7 @@ TEST(CliHelp, ofEachVerbShowsItsArgumentsAndAnExample) {
     const Said help = cli({verb, "--help"});
     EXPECT_EQ(help.code, 0) << verb;
     EXPECT_EQ(help.err, "") << verb;
-    EXPECT_THAT(help.out, HasSubstr("FILE")) << verb;
+    EXPECT_THAT(help.out, HasSubstr(verb == "drawings" ? "DIR" : "FILE")) << verb;
     EXPECT_THAT(help.out, HasSubstr("Example:\n  topwire-cli " + verb + ' ')) << verb;
   }
 }

@@ -9,14 +9,15 @@
 #include <gmock/gmock.h>
 
 #include <set>
+#include <tuple>
 
 namespace topwire {
 
 namespace {
 
-constexpr int scale = 4;
+constexpr int scale = 2;
 
-/// The drawing at four pixels a unit, with ten units of paper all round.
+/// The drawing at two pixels a unit, with ten units of paper all round.
 QImage pictureOf(const Drawing& drawing) {
   QImage image{180 * scale, 140 * scale, QImage::Format_RGB32};
   image.fill(Qt::white);
@@ -50,75 +51,96 @@ bool hasOneInk(const QImage& image) {
   return true;
 }
 
-class OperationDrawing : public ::testing::TestWithParam<std::string_view> {
+using NameAndLeaf = std::tuple<std::string_view, int>;
+
+/// A new tree, a growing one, a grown one.
+class OperationDrawing : public ::testing::TestWithParam<NameAndLeaf> {
 protected:
-  static const Drawing& drawing() { return *drawingFor(GetParam()); }
+  Drawing drawing_ = *drawingFor(std::get<0>(GetParam()), std::get<1>(GetParam()));
 };
 
-TEST_P(OperationDrawing, FillsItsViewBoxAndStaysInsideIt) {
-  const QRect ink = inkOf(pictureOf(drawing()));
+TEST_P(OperationDrawing, FillsItsViewBoxAndStaysInsideItInOneInk) {
+  const QImage picture = pictureOf(drawing_);
+  const QRect ink = inkOf(picture);
   const QRect viewBox{10 * scale, 10 * scale, 160 * scale, 120 * scale};
   EXPECT_TRUE(viewBox.contains(ink))
       << ink.left() << ' ' << ink.top() << ' ' << ink.right() << ' ' << ink.bottom();
   EXPECT_GT(ink.width(), 140 * scale);
   EXPECT_GT(ink.height(), 95 * scale);
-}
-
-TEST_P(OperationDrawing, UsesOneInk) {
-  EXPECT_TRUE(hasOneInk(pictureOf(drawing())));
+  EXPECT_TRUE(hasOneInk(picture));
 }
 
 TEST_P(OperationDrawing, ShowsWhereAndWhat) {
-  ASSERT_TRUE(drawing().lens.has_value());
-  const auto inLens = std::ranges::count(drawing().strokes, true, &Stroke::inLens);
+  ASSERT_TRUE(drawing_.lens.has_value());
+  const auto inLens = std::ranges::count(drawing_.strokes, true, &Stroke::inLens);
   EXPECT_GT(inLens, 4);
-  EXPECT_GT(static_cast<std::ptrdiff_t>(drawing().strokes.size()) - inLens, 4);
+  EXPECT_GT(static_cast<std::ptrdiff_t>(drawing_.strokes.size()) - inLens, 4);
 }
 
 /// At 3 cm a unit is 0.19 mm; thinner than 0.9 of one does not print.
 TEST_P(OperationDrawing, HasNoLineTooThinToPrint) {
-  for (const Stroke& stroke : drawing().strokes)
+  for (const Stroke& stroke : drawing_.strokes)
     if (stroke.width > 0 && stroke.fill != Shade::ink) {
       EXPECT_GE(stroke.width, 0.9);
     }
 }
 
 TEST_P(OperationDrawing, IsWellFormedSvgWithEveryStroke) {
-  const QString svg = toSvg(drawing(), Qt::black, Qt::white);
+  const QString svg = toSvg(drawing_, Qt::black, Qt::white);
   QXmlStreamReader reader{svg};
   std::size_t paths = 0;
-  while (!reader.atEnd())
-    if (reader.readNext() == QXmlStreamReader::StartElement
-        && reader.name() == QLatin1String("path"))
-      ++paths;
+  QString viewBox;
+  while (!reader.atEnd()) {
+    if (reader.readNext() != QXmlStreamReader::StartElement) continue;
+    if (reader.name() == QLatin1String("svg"))
+      viewBox = reader.attributes().value(QStringLiteral("viewBox")).toString();
+    if (reader.name() == QLatin1String("path")) ++paths;
+  }
   EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
-  EXPECT_EQ(paths, drawing().strokes.size() + 1);  // and the lens's clip
+  EXPECT_EQ(viewBox, QStringLiteral("0 0 160 120"));
+  EXPECT_EQ(paths, drawing_.strokes.size() + 1);  // and the lens's clip
   EXPECT_FALSE(svg.contains(QStringLiteral("nan")));
+  EXPECT_FALSE(svg.contains(QStringLiteral("href")));
 }
 
-std::string testName(const ::testing::TestParamInfo<std::string_view>& info) {
-  std::string name{info.param};
+std::string testName(const ::testing::TestParamInfo<NameAndLeaf>& info) {
+  std::string name{std::get<0>(info.param)};
   std::ranges::replace(name, '-', '_');
-  return name;
+  return name + "_in_leaf_" + std::to_string(std::get<1>(info.param));
 }
 
 INSTANTIATE_TEST_SUITE_P(All,
                          OperationDrawing,
-                         ::testing::ValuesIn(drawingNames()),
+                         ::testing::Combine(::testing::ValuesIn(drawingNames()),
+                                            ::testing::Values(0, 3, 7)),
                          testName);
 
 TEST(Drawing, IsFoundByNameAndOnlyByName) {
-  EXPECT_NE(drawingFor("rub-rivals"), nullptr);
-  EXPECT_EQ(drawingFor("no-such-job"), nullptr);
-  EXPECT_EQ(drawingFor(""), nullptr);
+  EXPECT_TRUE(drawingFor("rub-rivals", 2).has_value());
+  EXPECT_FALSE(drawingFor("no-such-job", 2).has_value());
+  EXPECT_FALSE(drawingFor("wall-no-such-job", 2).has_value());
+  EXPECT_FALSE(drawingFor("wall-", 2).has_value());
+  EXPECT_FALSE(drawingFor("", 2).has_value());
+}
+
+std::string svgOf(std::string_view name, int leaf) {
+  return toSvg(drawingFor(name, leaf).value(), Qt::black, Qt::white).toStdString();
 }
 
 TEST(Drawing, LooksDifferentForEveryOperation) {
   std::set<std::string> seen;
   for (const std::string_view name : drawingNames())
-    EXPECT_TRUE(
-        seen.insert(toSvg(*drawingFor(name), Qt::black, Qt::white).toStdString()).second)
-        << name;
+    EXPECT_TRUE(seen.insert(svgOf(name, 3)).second) << name;
+}
+
+TEST(Drawing, ShowsSharedWorkOnTheWallToo) {
+  EXPECT_NE(svgOf("wall-suckers", 3), svgOf("suckers", 3));
+  EXPECT_NE(svgOf("wall-suckers", 3), svgOf("wall-suckers", 4));
+}
+
+TEST(Drawing, ShowsPlantingWorkOnTheTreeFromTheNursery) {
+  EXPECT_EQ(svgOf("plant", 0), svgOf("plant", 1));
+  EXPECT_NE(svgOf("rub-rivals", 0), svgOf("rub-rivals", 1));
 }
 
 TEST(Drawing, TakesInkAndPaperFromTheScreen) {
@@ -126,7 +148,7 @@ TEST(Drawing, TakesInkAndPaperFromTheScreen) {
   image.fill(QColor{0x25, 0x30, 0x31});
   QPainter painter{&image};
   paint(painter,
-        *drawingFor("first-tie"),
+        *drawingFor("first-tie", 1),
         image.rect(),
         QColor{0xE8, 0xEE, 0xEB},
         QColor{0x25, 0x30, 0x31});
@@ -143,7 +165,7 @@ TEST(Drawing, KeepsItsShapeInAnyFrame) {
   QImage image{400, 120, QImage::Format_RGB32};
   image.fill(Qt::white);
   QPainter painter{&image};
-  paint(painter, *drawingFor("first-tie"), image.rect(), Qt::black, Qt::white);
+  paint(painter, *drawingFor("first-tie", 1), image.rect(), Qt::black, Qt::white);
   painter.end();
   const QRect ink = inkOf(image);
   EXPECT_GE(ink.left(), 120);
@@ -155,7 +177,7 @@ TEST(Drawing, LeavesThePaintersClipAsItWas) {
   image.fill(Qt::white);
   QPainter painter{&image};
   painter.setClipRect(0, 0, 40, 120);
-  paint(painter, *drawingFor("first-tie"), image.rect(), Qt::black, Qt::white);
+  paint(painter, *drawingFor("first-tie", 1), image.rect(), Qt::black, Qt::white);
   painter.end();
   EXPECT_LE(inkOf(image).right(), 40);
 }
