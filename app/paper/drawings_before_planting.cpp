@@ -66,7 +66,7 @@ Drawing irrigationMains(const TreeForm&) {
   pen.ground();
   pen.off("M10 111L10 84M38 111L38 84", weight::limb);
   pen.line({2, 117}, {52, 117}, weight::trunk);
-  pen.lens({24, 114});
+  pen.lens({24, 110});
   lensGround(pen, 50);
   pen.stroke("M50 72L164 72L164 84L50 84Z", weight::trunk, Shade::paper);
   // Valve, filter, pressure gauge.

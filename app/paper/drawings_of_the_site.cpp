@@ -51,7 +51,7 @@ Drawing soilTest(const TreeForm&) {
 
 Drawing nematodeSample(const TreeForm&) {
   Pen pen;
-  site(pen, {24, 111});
+  site(pen, {24, 109});
   lensGround(pen, 36);
   pen.dimension({68, 46}, {68, 84});
   pen.stroke("M77 36L77 82L87 82L87 36", weight::trunk, Shade::paper);

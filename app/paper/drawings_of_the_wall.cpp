@@ -131,7 +131,7 @@ Drawing setStakes(const TreeForm& tree) {
   Pen pen;
   pen.trellis(5);
   pen.tree(tree);
-  for (const double x : {5.0, 12.5, 20.0, 28.0, 35.5, 43.0})
+  for (const double x : {6.0, 13.0, 20.0, 28.0, 35.0, 42.0})
     pen.line({x, 92}, {x, 26}, weight::trunk);
   pen.lens({34, 90});
   pen.line({50, 34}, {164, 34}, 2.2);

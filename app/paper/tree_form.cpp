@@ -93,8 +93,8 @@ const auto& inLeaf(const auto& all, int leaf) {
 }
 
 constexpr double armY = 92;
-constexpr double armReach = 20;
-constexpr std::array uprightsOfAnArm{4.0, 11.5, 19.0};
+constexpr double armReach = 19;
+constexpr std::array uprightsOfAnArm{4.0, 11.0, 18.0};
 
 void addUpright(TreeForm& form, const WallGrowth& growth, double x) {
   form.stems.push_back({upright({x, armY}, {x, growth.top}), growth.upright, 1});

@@ -80,14 +80,17 @@ TEST(ContactSheet, IsOneSelfContainedSvg) {
   while (!reader.atEnd()) {
     if (reader.readNext() != QXmlStreamReader::StartElement) continue;
     const auto attributes = reader.attributes();
-    if (const auto id = attributes.value(QStringLiteral("id")); !id.isEmpty())
+    if (const auto id = attributes.value(QStringLiteral("id")); !id.isEmpty()) {
       EXPECT_TRUE(ids.insert(id.toString()).second) << id.toString().toStdString();
+    }
     if (reader.name() == QLatin1String("svg")) {
       EXPECT_TRUE(attributes.hasAttribute(QStringLiteral("viewBox")));
       ++drawings;
     }
-    if (const auto clip = attributes.value(QStringLiteral("clip-path")); !clip.isEmpty())
+    if (const auto clip = attributes.value(QStringLiteral("clip-path"));
+        !clip.isEmpty()) {
       EXPECT_TRUE(ids.contains(clip.mid(5).chopped(1).toString()));
+    }
   }
   EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
   EXPECT_EQ(drawings, art.size() + 1);
