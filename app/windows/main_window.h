@@ -18,15 +18,7 @@ class NoticeBar;
 class Rail;
 
 /// Those without a place in the rail come last.
-enum class RailPage {
-  calendar,
-  blocks,
-  weather,
-  material,
-  programme,
-  settings,
-  closing
-};
+enum class RailPage { calendar, blocks, weather, material, programme, settings, closing };
 
 /// The one window: the rail, the pages, the menus, and the line for what happened.
 ///
