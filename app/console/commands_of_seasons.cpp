@@ -260,9 +260,10 @@ private:
     text_ += '\n';
     say({phrase("Console", "%1, leaf %2: %3"),
          {planting.code, std::int64_t{review.leaf}, spoken(hoursOf(review), language_)}});
-    for (const ReviewedTask& task : review.tasks)
-      if (task.outcome != TaskOutcome::done && task.outcome != TaskOutcome::ahead)
-        tell(task);
+    for (const ReviewedWork& work : byWork(review))
+      if (work.last.outcome != TaskOutcome::done
+          && work.last.outcome != TaskOutcome::ahead)
+        tell(work);
     std::string wanted;
     for (const WantedMeasure& measure : review.measures)
       if (!measure.measured)
@@ -270,10 +271,14 @@ private:
     if (!wanted.empty()) say({phrase("Console", "Still to measure: %1."), {wanted}});
   }
 
-  void tell(const ReviewedTask& task) {
+  void tell(const ReviewedWork& work) {
+    const ReviewedTask& task = work.last;
     const Value outcome = spoken(nameOf(task.outcome), language_);
     if (task.outcome == TaskOutcome::setAside)
       say({phrase("Console", "  %1: %2 (%3)"), {outcome, task.title, task.reason}});
+    else if (work.visits > 1)
+      say({phrase("Console", "  %1: %2, %4 visits, rows %3"),
+           {outcome, task.title, rowsText(task.rowsLeft), std::int64_t{work.visits}}});
     else
       say({phrase("Console", "  %1: %2, rows %3"),
            {outcome, task.title, rowsText(task.rowsLeft)}});

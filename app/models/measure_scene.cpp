@@ -73,7 +73,7 @@ private:
       const auto mean = lastMean({taken}, measure, {taken->day, taken->day});
       if (!mean || !scene_.days().contains(taken->day)) continue;
       plot.measured.push_back(
-          {taken->day, mean->value, static_cast<int>(taken->values.size())});
+          {taken->day, taken->day, mean->value, static_cast<int>(taken->values.size())});
     }
     return plot;
   }
@@ -125,7 +125,8 @@ private:
     MeasurePlot plot = plotOf(Measure::shootGrowth);
     plot.isBand = true;
     for (MeasuredPoint& point : plot.measured)
-      point.day = std::min(point.day, daysOf(grownSeason(point.day, hemisphere_)).last);
+      point.drawnAt =
+          std::min(point.day, daysOf(grownSeason(point.day, hemisphere_)).last);
     for (std::size_t i = 0; i < seasons_.size(); ++i) {
       const ShootGrowth* row =
           tables().growth(Measure::shootGrowth, scene_.leaves[i].leaf);

@@ -89,7 +89,7 @@ private:
     for (const auto& stretch : plot.wanted)
       panel.wanted.push_back(wantedIn(panel, plot, stretch));
     for (const MeasuredPoint& point : plot.measured)
-      panel.measured << at(panel, point.day, shown(plot, point.value));
+      panel.measured << at(panel, point.drawnAt, shown(plot, point.value));
     if (scene_.days().contains(scene_.today)) {
       const double x = at(panel, scene_.today, 0).x();
       panel.today = QLineF{x, panel.plot.top(), x, panel.plot.bottom()};

@@ -12,6 +12,7 @@ namespace topwire {
 
 struct MeasuredPoint {
   Day day{};
+  Day drawnAt{};
   double value = 0;  ///< mean of the sample trees, as Measurement keeps it
   int trees = 0;
 };

@@ -112,11 +112,13 @@ void DoneCard::addPlanting(const PlantingReview& review) {
   plantings_->addWidget(wrapping(
       mutedLabel(say(countsOf(review)) + QStringLiteral("  ") + say(hoursOf(review)),
                  TypeSize::body)));
-  for (const ReviewedTask& task : review.tasks)
-    if (all_->isChecked() || isToldAlways(task)) plantings_->addWidget(taskLine(task));
+  for (const ReviewedWork& work : byWork(review))
+    if (all_->isChecked() || isToldAlways(work.last))
+      plantings_->addWidget(workLine(work));
 }
 
-QWidget* DoneCard::taskLine(const ReviewedTask& task) const {
+QWidget* DoneCard::workLine(const ReviewedWork& work) const {
+  const ReviewedTask& task = work.last;
   auto* line = new QWidget;
   auto* parts = new QHBoxLayout{line};
   parts->setContentsMargins(indent, 2, 0, 2);
@@ -124,7 +126,8 @@ QWidget* DoneCard::taskLine(const ReviewedTask& task) const {
   parts->addWidget(new ShapeMark{task.state}, 0, Qt::AlignTop);
   parts->addWidget(inked(say(nameOf(task.outcome)), task.state), 0, Qt::AlignTop);
   const QString detail = detailOf(task);
-  const QString title = capitalised(say(task.title));
+  QString title = capitalised(say(task.title));
+  if (work.visits > 1) title = tr("%1 · %2 visits").arg(title).arg(work.visits);
   parts->addWidget(
       wrapping(textLabel(detail.isEmpty() ? title : tr("%1 · %2").arg(title, detail))),
       1);

@@ -40,7 +40,7 @@ public:
 private:
   void fill();
   void addPlanting(const PlantingReview& review);
-  QWidget* taskLine(const ReviewedTask& task) const;
+  QWidget* workLine(const ReviewedWork& work) const;
 
   Session* session_;
   SeasonReview review_;

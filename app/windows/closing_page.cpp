@@ -30,7 +30,7 @@ QString joined(const std::vector<Sentence>& sentences) {
 QString ofTheWhole(const Problems& problems) {
   QStringList texts;
   for (const Problem& problem : problems)
-    if (!problem.place.contains('.')) texts << say(problem.sentence);
+    if (problem.place.find('.') == std::string::npos) texts << say(problem.sentence);
   if (texts.isEmpty() && !problems.empty())
     texts << ClosingPage::tr("Something above is out of range; it is named there.");
   return texts.join(u' ');

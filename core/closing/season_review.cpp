@@ -167,6 +167,25 @@ SeasonReview reviewOf(const Orchard& orchard,
   return review;
 }
 
+std::vector<ReviewedWork> byWork(const PlantingReview& review) {
+  std::vector<ReviewedWork> works;
+  for (const ReviewedTask& task : review.tasks) {
+    const auto same = std::ranges::find_if(works, [&task](const ReviewedWork& work) {
+      return work.last.outcome == task.outcome && work.last.title == task.title
+             && work.last.reason == task.reason;
+    });
+    if (same == works.end()) {
+      works.push_back({task, 1});
+      continue;
+    }
+    const RowSet left = same->last.rowsLeft.with(task.rowsLeft);
+    same->last = task;
+    same->last.rowsLeft = left;
+    ++same->visits;
+  }
+  return works;
+}
+
 DaySpan measuredDaysOf(Season season, Hemisphere hemisphere) {
   const auto spring = [hemisphere](Season of) {
     return localSeasonDay(of, hemisphere, 4, 15);

@@ -55,6 +55,17 @@ struct PlantingReview {
   friend bool operator==(const PlantingReview&, const PlantingReview&) = default;
 };
 
+/// Visits of one operation that came to the same, as one line.
+struct ReviewedWork {
+  ReviewedTask last;  ///< its rows left are those of any of the visits
+  int visits = 1;
+
+  friend bool operator==(const ReviewedWork&, const ReviewedWork&) = default;
+};
+
+/// In the order of the first visits.
+std::vector<ReviewedWork> byWork(const PlantingReview& review);
+
 struct SeasonReview {
   Season season{};
   std::vector<PlantingReview> plantings;  ///< in the order of their blocks

@@ -166,7 +166,7 @@ TEST_F(TargetsCardTest, theSceneHoldsWantedAndMeasured) {
   const MeasurePlot& shoots = scene.plots[2];
   EXPECT_TRUE(shoots.isBand);
   ASSERT_THAT(shoots.measured, SizeIs(1));
-  EXPECT_EQ(shoots.measured.front().day, dayOf(2026, 12, 31));
+  EXPECT_EQ(shoots.measured.front().drawnAt, dayOf(2026, 12, 31));
   EXPECT_THAT(shoots.wanted, SizeIs(3));
   EXPECT_EQ(scene.plots[1].wanted.front().back().high, 3'048'000) << "the top wire";
   EXPECT_THAT(find<MeasureView>("measureChart")->accessibleDescription().toStdString(),
@@ -178,8 +178,8 @@ TEST_F(TargetsCardTest, theChartsWordsFindRoom) {
   startOnBlocks(creek());
   const Planting& gala = session.orchard().plantings.begin()->second;
   MeasureScene scene = measureScene(session, gala);
-  scene.plots[0].measured = {{dayOf(2026, 2, 1), 20'000, 10},
-                             {dayOf(2027, 2, 1), 38'000, 12}};
+  scene.plots[0].measured = {{dayOf(2026, 2, 1), dayOf(2026, 2, 1), 20'000, 10},
+                             {dayOf(2027, 2, 1), dayOf(2027, 2, 1), 38'000, 12}};
   const HeatType type{QFont{}, QFont{}, QFont{}, QFont{}, 1};
   for (const double width : {260.0, 480.0, 700.0, 1100.0}) {
     const MeasureChart chart = layOut(scene, width, type, voiceIn(Language::english));

@@ -122,6 +122,21 @@ TEST(SeasonReview, takesTheLastCountOfMissingTrees) {
       << "what is measured after today is not yet";
 }
 
+TEST(SeasonReview, tellsVisitsOfOneWorkOnce) {
+  Autumn autumn;
+  PlantingReview review = autumn.review();
+  const std::size_t lines = byWork(review).size();
+  EXPECT_EQ(lines, review.tasks.size());
+  ReviewedTask again = review.tasks[0];
+  again.task.pass = 2;
+  again.rowsLeft = parseRows("2").rows;
+  review.tasks.push_back(again);
+  EXPECT_EQ(byWork(review).size(), lines);
+  EXPECT_EQ(byWork(review)[0].visits, 2);
+  EXPECT_EQ(byWork(review)[0].last.task.pass, 2);
+  EXPECT_EQ(rowsText(byWork(review)[0].last.rowsLeft), "1-10");
+}
+
 TEST(MeasuredDays, reachThroughTheWinterAfter) {
   const DaySpan north = measuredDaysOf(Season{2027}, Hemisphere::north);
   EXPECT_EQ(north.first, dayOf(2027, 4, 15));
