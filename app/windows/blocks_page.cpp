@@ -222,6 +222,13 @@ void BlocksPage::showChosen() {
   records_->setBlock(block->id);
 }
 
+void BlocksPage::measure(PlantingId planting) {
+  chooseBlock(session_->orchard().plantings.at(planting).block);
+  backToDetail();
+  measurements_->setPlanting(planting);
+  showMeasurements(true);
+}
+
 void BlocksPage::backToDetail() {
   stack_->setCurrentWidget(chosen() != nullptr ? detail_ : empty_);
   showChosen();

@@ -30,6 +30,8 @@ public:
   BlocksPage(Session& session, Questions& questions, QWidget* parent = nullptr);
 
   void chooseBlock(BlockId block);
+  /// Its block, with the place to type measurements open.
+  void measure(PlantingId planting);
 
 public Q_SLOTS:
   void addBlock();

@@ -133,7 +133,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
       closing, &ClosingPage::blocksWanted, this, [this] { showPage(RailPage::blocks); });
   connect(closing, &ClosingPage::measureWanted, this, [this](PlantingId planting) {
     showPage(RailPage::blocks);
-    blocks_->chooseBlock(session_->orchard().plantings.at(planting).block);
+    blocks_->measure(planting);
   });
   connect(settings, &SettingsPage::themeChosen, this, &MainWindow::takeTheme);
   // The page that asks is built anew, so not from within its own signal.
