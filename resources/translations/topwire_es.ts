@@ -391,6 +391,70 @@
         <source>Winters at %1 are too warm for the published heat sums. Give your own dates of three past seasons, which take their place, and enter the stages you see, which move the later ones.</source>
         <translation>Los inviernos en %1 son demasiado cálidos para las sumas de calor publicadas. Dé sus propias fechas de tres temporadas pasadas, que toman su lugar, y registre las etapas que observe, que desplazan las posteriores.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is no season, written as the year it begins in: 2027</source>
+        <translation>&quot;%1&quot; no es una temporada, escrita con el año en que empieza: 2027</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; was not written. Choose a folder that can be written to and has room.</source>
+        <translation>&quot;%1&quot; no se escribió. Escoja una carpeta donde se pueda escribir y haya lugar.</translation>
+    </message>
+    <message>
+        <source>There is no programme &quot;%1&quot;; see its id in its file.</source>
+        <translation>No hay programa &quot;%1&quot;; vea su clave en su archivo.</translation>
+    </message>
+    <message>
+        <source>%1: drawings written: %2.</source>
+        <translation>%1: dibujos escritos: %2.</translation>
+    </message>
+    <message>
+        <source>There is no programme &quot;%1&quot;; `topwire-cli programmes` lists them.</source>
+        <translation>No hay programa &quot;%1&quot;; `topwire-cli programmes` los lista.</translation>
+    </message>
+    <message>
+        <source>There is no programme &quot;%1&quot;; the nearest is &quot;%2&quot;.</source>
+        <translation>No hay programa &quot;%1&quot;; el más parecido es &quot;%2&quot;.</translation>
+    </message>
+    <message>
+        <source>No planting goes by the programme %1.</source>
+        <translation>Ninguna plantación sigue el programa %1.</translation>
+    </message>
+    <message>
+        <source>Season %1: %2</source>
+        <translation>Temporada %1: %2</translation>
+    </message>
+    <message>
+        <source>%1, leaf %2: %3</source>
+        <translation>%1, hoja %2: %3</translation>
+    </message>
+    <message>
+        <source>Still to measure: %1.</source>
+        <translation>Falta medir: %1.</translation>
+    </message>
+    <message>
+        <source>  %1: %2 (%3)</source>
+        <translation>  %1: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>  %1: %2, %4 visits, rows %3</source>
+        <translation>  %1: %2, %4 visitas, hileras %3</translation>
+    </message>
+    <message>
+        <source>  %1: %2, rows %3</source>
+        <translation>  %1: %2, hileras %3</translation>
+    </message>
+    <message>
+        <source>There is no measure &quot;%1&quot;; `topwire-cli measure --help` lists them.</source>
+        <translation>No hay medida &quot;%1&quot;; `topwire-cli measure --help` las lista.</translation>
+    </message>
+    <message>
+        <source>There is no measure &quot;%1&quot;; the nearest is &quot;%2&quot;.</source>
+        <translation>No hay medida &quot;%1&quot;; la más parecida es &quot;%2&quot;.</translation>
+    </message>
+    <message>
+        <source>On %1 nothing of that is on record.</source>
+        <translation>El %1 no hay nada de eso anotado.</translation>
+    </message>
 </context>
 <context>
     <name>Deed</name>
@@ -906,6 +970,158 @@
         <source>No weather is on record for these days.</source>
         <translation>No hay datos de clima registrados para estos días.</translation>
     </message>
+    <message>
+        <source>Season %1 closed</source>
+        <translation>Temporada %1 cerrada</translation>
+    </message>
+    <message>
+        <source>Season %1 was closed on %2 already.</source>
+        <translation>La temporada %1 ya se cerró el %2.</translation>
+    </message>
+    <message>
+        <source>Season %1 can be closed from %2 on; until then its work goes on.</source>
+        <translation>La temporada %1 se puede cerrar desde el %2; hasta entonces su trabajo sigue.</translation>
+    </message>
+    <message>
+        <source>Season %1 was over before the records began on %2, so there is nothing to close.</source>
+        <translation>La temporada %1 terminó antes de que empezaran los registros el %2; no hay nada que cerrar.</translation>
+    </message>
+    <message>
+        <source>Fruit to keep on a tree lies between 0 and %1.</source>
+        <translation>La fruta que se deja en un árbol va de 0 a %1.</translation>
+    </message>
+    <message>
+        <source>%1 fruit at least and %2 at most; swap them.</source>
+        <translation>%1 frutos como mínimo y %2 como máximo; cámbielos de lugar.</translation>
+    </message>
+    <message>
+        <source>%1 trees can&apos;t be missing of %2; check the count.</source>
+        <translation>No pueden faltar %1 árboles de %2; revise la cuenta.</translation>
+    </message>
+    <message>
+        <source>Replants stand in the planting&apos;s own rows: %1.</source>
+        <translation>Los replantes van en las hileras de la misma plantación: %1.</translation>
+    </message>
+    <message>
+        <source>Replants for season %1 are planted between %2 and %3; choose another day.</source>
+        <translation>Los replantes para la temporada %1 se plantan entre el %2 y el %3; escoja otro día.</translation>
+    </message>
+    <message>
+        <source>A programme&apos;s id has small letters a to z, digits and hyphens only, such as my-spindle.</source>
+        <translation>La clave de un programa sólo lleva letras minúsculas de la a a la z, números y guiones, como mi-eje.</translation>
+    </message>
+    <message>
+        <source>%1 is the id of a programme that came with Topwire; choose another.</source>
+        <translation>%1 es la clave de un programa que vino con Topwire; escoja otra.</translation>
+    </message>
+    <message>
+        <source>There is a programme %1 already; choose another id.</source>
+        <translation>Ya hay un programa %1; escoja otra clave.</translation>
+    </message>
+    <message>
+        <source>That programme is no longer in the orchard.</source>
+        <translation>Ese programa ya no está en la huerta.</translation>
+    </message>
+    <message>
+        <source>Programme %1 added</source>
+        <translation>Programa %1 agregado</translation>
+    </message>
+    <message>
+        <source>The text names itself %1, and this programme is %2; its id can&apos;t change, since ticks hang on it.</source>
+        <translation>El texto dice ser %1 y este programa es %2; la clave no puede cambiar, porque las marcas dependen de ella.</translation>
+    </message>
+    <message>
+        <source>Programme %1 changed</source>
+        <translation>Programa %1 cambiado</translation>
+    </message>
+    <message>
+        <source>%1 is used by %2; choose another programme for them first.</source>
+        <translation>%1 lo usan %2; primero escoja otro programa para ellas.</translation>
+    </message>
+    <message>
+        <source>Programme %1 removed</source>
+        <translation>Programa %1 quitado</translation>
+    </message>
+    <message>
+        <source>Programme %1 brought in</source>
+        <translation>Programa %1 traído de un archivo</translation>
+    </message>
+    <message>
+        <source>There is no programme %1 here; choose another.</source>
+        <translation>Aquí no hay programa %1; escoja otro.</translation>
+    </message>
+    <message>
+        <source>%1 goes by the programme %2 now</source>
+        <translation>%1 sigue ahora el programa %2</translation>
+    </message>
+    <message>
+        <source>No value is typed; type one for each sample tree.</source>
+        <translation>No hay ningún valor; escriba uno por cada árbol de muestra.</translation>
+    </message>
+    <message>
+        <source>That is more than %1 values; type them in parts.</source>
+        <translation>Son más de %1 valores; escríbalos por partes.</translation>
+    </message>
+    <message>
+        <source>Missing trees are counted over the whole planting; type one number.</source>
+        <translation>Los árboles faltantes se cuentan en toda la plantación; escriba un solo número.</translation>
+    </message>
+    <message>
+        <source>%2 is not likely for %1, which lies between %3 and %4; check it and its unit.</source>
+        <translation>%2 no es probable para %1, que va de %3 a %4; revise el número y la unidad.</translation>
+    </message>
+    <message>
+        <source>The planting has %1 trees, and more are missing; check it.</source>
+        <translation>La plantación tiene %1 árboles y faltan más que eso; revíselo.</translation>
+    </message>
+    <message>
+        <source>On %2 these trees, planted on %1, would be older than any such planting; check the day.</source>
+        <translation>El %2 estos árboles, plantados el %1, serían más viejos que cualquier plantación así; revise el día.</translation>
+    </message>
+    <message>
+        <source>For %2 there is %1 on record already; remove that first, and type all trees of the day together.</source>
+        <translation>Del %2 ya hay %1 anotado; quítelo primero y escriba juntos todos los árboles del día.</translation>
+    </message>
+    <message>
+        <source>Fruit to keep is a range; give its lower and its upper end.</source>
+        <translation>La fruta que se deja es un rango; dé el mínimo y el máximo.</translation>
+    </message>
+    <message>
+        <source>Fruit to keep lies between 0 and %1 a tree; check it.</source>
+        <translation>La fruta que se deja va de 0 a %1 por árbol; revísela.</translation>
+    </message>
+    <message>
+        <source>The range runs from %1 down to %2; swap the two.</source>
+        <translation>El rango va de %1 hacia abajo a %2; cámbielos de lugar.</translation>
+    </message>
+    <message>
+        <source>Say why the class is set by hand, for whoever looks next.</source>
+        <translation>Diga por qué fija la clase a mano, para quien lo vea después.</translation>
+    </message>
+    <message>
+        <source>In season %1 these trees are not standing; choose one from %2 on.</source>
+        <translation>En la temporada %1 estos árboles no están plantados; escoja una desde %2.</translation>
+    </message>
+    <message>
+        <source>Measured in %3 on %2: %1</source>
+        <translation>Medido en %3 el %2: %1</translation>
+    </message>
+    <message>
+        <source>That measurement is no longer there.</source>
+        <translation>Esa medición ya no está.</translation>
+    </message>
+    <message>
+        <source>Measurement of %2 removed in %3: %1</source>
+        <translation>Medición del %2 quitada en %3: %1</translation>
+    </message>
+    <message>
+        <source>Targets of season %1 taken away in %2</source>
+        <translation>Metas de la temporada %1 quitadas en %2</translation>
+    </message>
+    <message>
+        <source>Targets of season %1 settled in %2</source>
+        <translation>Metas de la temporada %1 fijadas en %2</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -916,6 +1132,17 @@
     <message>
         <source>--%1 takes %2, not “%3”.</source>
         <translation>--%1 admite %2, no “%3”.</translation>
+    </message>
+</context>
+<context>
+    <name>EffectPanel</name>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 día</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
     </message>
 </context>
 <context>
@@ -1016,6 +1243,14 @@
         <source>%1 is no longer there. Open another file.</source>
         <translation>%1 ya no está ahí. Abra otro archivo.</translation>
     </message>
+    <message>
+        <source>%1 could not be written; choose another folder.</source>
+        <translation>%1 no se pudo escribir; escoja otra carpeta.</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be read as a programme; look at its name and size.</source>
+        <translation>%1 no se puede leer como programa; vea su nombre y tamaño.</translation>
+    </message>
 </context>
 <context>
     <name>Form</name>
@@ -1046,6 +1281,26 @@
     <message>
         <source>%1 is not a difference in degrees. Write it as -1.5 °C or -3 °F.</source>
         <translation>%1 no es una diferencia en grados. Escríbala como -1.5 °C o -3 °F.</translation>
+    </message>
+    <message>
+        <source>%1 names no leaves; write 2, 1-3 or 4+.</source>
+        <translation>%1 no dice hojas; escriba 2, 1-3 o 4+.</translation>
+    </message>
+    <message>
+        <source>Sheets are printed in English and in Spanish, so fill in both or neither.</source>
+        <translation>Las hojas se imprimen en inglés y en español; llene los dos o ninguno.</translation>
+    </message>
+    <message>
+        <source>One language names more tools than the other; name each in both.</source>
+        <translation>Un idioma nombra más herramientas que el otro; nombre cada una en los dos.</translation>
+    </message>
+    <message>
+        <source>%1 is no count of days; write 14, or three of them: 28, 21, 14.</source>
+        <translation>%1 no es un número de días; escriba 14, o tres: 28, 21, 14.</translation>
+    </message>
+    <message>
+        <source>%1 is no count of seconds; write 24, or 1: 24, 3: 30.</source>
+        <translation>%1 no es un número de segundos; escriba 24, o 1: 24, 3: 30.</translation>
     </message>
 </context>
 <context>
@@ -1302,6 +1557,166 @@
     </message>
 </context>
 <context>
+    <name>Material</name>
+    <message>
+        <source>Trees or row length of %1 are not said, so not all of its material is counted.</source>
+        <translation>No se dicen los árboles o el largo de hilera de %1, así que no se cuenta todo su material.</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>%1 gal</source>
+        <translation>%1 gal</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 pies</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Nothing is to be picked up.</source>
+        <translation>No hay nada que recoger.</translation>
+    </message>
+    <message>
+        <source>To pick up: %1</source>
+        <translation>Para recoger: %1</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Artículo</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Se necesita</translation>
+    </message>
+    <message>
+        <source>Buy</source>
+        <translation>Comprar</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Made on %1. Pack sizes are for planning.</source>
+        <translation>Hecho el %1. Los empaques son para planear.</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Week %1: %2</source>
+        <translation>Semana %1: %2</translation>
+    </message>
+    <message>
+        <source>Season %1</source>
+        <translation>Temporada %1</translation>
+    </message>
+    <message>
+        <source>%1, to the end of the first leaf</source>
+        <translation>%1, hasta el final de la primera hoja</translation>
+    </message>
+</context>
+<context>
+    <name>Measure</name>
+    <message>
+        <source>&quot;%1&quot; can&apos;t be read as lengths; type them like 38 36 41 mm, or like 1 1/2, 1 5/8 in.</source>
+        <translation>&quot;%1&quot; no se puede leer como medidas; escríbalas como 38 36 41 mm, o como 1 1/2, 1 5/8 in.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; can&apos;t be read as whole numbers; type them like 28 31 25.</source>
+        <translation>&quot;%1&quot; no se puede leer como números enteros; escríbalos como 28 31 25.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasureChart</name>
+    <message>
+        <source>leaf %1</source>
+        <translation>hoja %1</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>meta</translation>
+    </message>
+    <message>
+        <source>wanted span</source>
+        <translation>rango de la meta</translation>
+    </message>
+    <message>
+        <source>No %1 measured yet.</source>
+        <translation>Todavía no se ha medido: %1.</translation>
+    </message>
+    <message>
+        <source>Measured once: %2 %3 on %4.</source>
+        <translation>Medido una vez: %2 %3 el %4.</translation>
+    </message>
+    <message>
+        <source>Measured %1 times: %2, last %3 on %4.</source>
+        <translation>Medido %1 veces: %2, la última %3 el %4.</translation>
+    </message>
+</context>
+<context>
+    <name>MeasurementsPanel</name>
+    <message>
+        <source>One number for the whole planting</source>
+        <translation>Un solo número para toda la plantación</translation>
+    </message>
+    <message>
+        <source>One a tree, such as 28 31 25</source>
+        <translation>Uno por árbol, como 28 31 25</translation>
+    </message>
+    <message>
+        <source>One a tree, in %1 unless you type the unit</source>
+        <translation>Uno por árbol, en %1 si no escribe la unidad</translation>
+    </message>
+    <message>
+        <source>One a tree, in %1 unless you type the unit; 1 5/8 will do</source>
+        <translation>Uno por árbol, en %1 si no escribe la unidad; vale 1 5/8</translation>
+    </message>
+    <message>
+        <source>%1 tree, %2</source>
+        <translation>%1 árbol, %2</translation>
+    </message>
+    <message>
+        <source>%1 trees, mean %2</source>
+        <translation>%1 árboles, promedio %2</translation>
+    </message>
+    <message>
+        <source>%1 is still to come.</source>
+        <translation>El %1 todavía no llega.</translation>
+    </message>
+</context>
+<context>
     <name>Orchard file</name>
     <message>
         <source>This planting is both &quot;planted&quot; and &quot;planned&quot;; keep the one that is so.</source>
@@ -1488,6 +1903,62 @@
     <message>
         <source>%1 jobs are no longer asked for but kept for their ticks</source>
         <translation>%1 trabajos ya no se piden, pero se conservan por sus marcas</translation>
+    </message>
+    <message>
+        <source>%1 task moves</source>
+        <translation>%1 tarea se mueve</translation>
+    </message>
+    <message>
+        <source>%1 tasks move</source>
+        <translation>%1 tareas se mueven</translation>
+    </message>
+    <message>
+        <source>%1 task comes</source>
+        <translation>%1 tarea se agrega</translation>
+    </message>
+    <message>
+        <source>%1 tasks come</source>
+        <translation>%1 tareas se agregan</translation>
+    </message>
+    <message>
+        <source>%1 task goes</source>
+        <translation>%1 tarea se va</translation>
+    </message>
+    <message>
+        <source>%1 tasks go</source>
+        <translation>%1 tareas se van</translation>
+    </message>
+    <message>
+        <source>%1 task stays for its ticks alone</source>
+        <translation>%1 tarea se queda sólo por sus marcas</translation>
+    </message>
+    <message>
+        <source>%1 tasks stay for their ticks alone</source>
+        <translation>%1 tareas se quedan sólo por sus marcas</translation>
+    </message>
+    <message>
+        <source>%1 worker-hour more this season</source>
+        <translation>%1 hora de trabajador más esta temporada</translation>
+    </message>
+    <message>
+        <source>%1 worker-hours more this season</source>
+        <translation>%1 horas de trabajador más esta temporada</translation>
+    </message>
+    <message>
+        <source>%1 worker-hour fewer this season</source>
+        <translation>%1 hora de trabajador menos esta temporada</translation>
+    </message>
+    <message>
+        <source>%1 worker-hours fewer this season</source>
+        <translation>%1 horas de trabajador menos esta temporada</translation>
+    </message>
+    <message>
+        <source>Nothing changes in the plan</source>
+        <translation>Nada cambia en el plan</translation>
+    </message>
+    <message>
+        <source>The programme %1 of this orchard does not read and is left out: %2</source>
+        <translation>El programa %1 de esta huerta no se puede leer y queda fuera: %2</translation>
     </message>
 </context>
 <context>
@@ -1686,6 +2157,361 @@
         <source>In %1, %2 is neither true nor false; write one of them without quotes.</source>
         <translation>En %1, %2 no es true ni false; escriba uno de los dos sin comillas.</translation>
     </message>
+    <message>
+        <source>In %1, needs names the operation itself; name the work that has to be done before it.</source>
+        <translation>En %1, needs nombra la misma operación; nombre el trabajo que va antes.</translation>
+    </message>
+    <message>
+        <source>In %1, needs names “%2”, which no operation has as its id; name one that is there.</source>
+        <translation>En %1, needs nombra “%2”, que no es la clave de ninguna operación; nombre una que exista.</translation>
+    </message>
+    <message>
+        <source>In %1, needs names “%2”, which no operation has as its id; did you mean “%3”?</source>
+        <translation>En %1, needs nombra “%2”, que no es la clave de ninguna operación; ¿quiso decir “%3”?</translation>
+    </message>
+    <message>
+        <source>In %1, repeat.until ends the visits by what when asks for, so none would be left; change one of the two.</source>
+        <translation>En %1, repeat.until termina las visitas con lo mismo que pide when, así que no quedaría ninguna; cambie uno de los dos.</translation>
+    </message>
+    <message>
+        <source>In %1, the work waits in a circle (%2), so none of it could begin; take a name out of needs.</source>
+        <translation>En %1, los trabajos se esperan en círculo (%2) y ninguno podría empezar; quite un nombre de needs.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 names no bound; add at-least or below, such as: at-least = &quot;1.5 in&quot;</source>
+        <translation>En %1, %2 no pone límite; agregue at-least o below, por ejemplo: at-least = &quot;1.5 in&quot;</translation>
+    </message>
+    <message>
+        <source>In %1, %2 has both at-least and below; write two conditions, one with each.</source>
+        <translation>En %1, %2 tiene at-least y below; escriba dos condiciones, una con cada uno.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 would end the visits before the first one, since trees only grow; write at-least.</source>
+        <translation>En %1, %2 terminaría las visitas antes de la primera, porque los árboles sólo crecen; escriba at-least.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 holds two conditions that no tree can meet at once; change one of them.</source>
+        <translation>En %1, %2 tiene dos condiciones que ningún árbol cumple a la vez; cambie una.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 stands beside %3; a material is counted by one of them, so keep one.</source>
+        <translation>En %1, %2 está junto a %3; un material se cuenta por uno solo, deje uno.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 says “%3”, which is no length with its unit; write it like &quot;15 in&quot;, &quot;10 ft&quot; or &quot;38 cm&quot;.</source>
+        <translation>En %1, %2 dice “%3”, que no es una medida con su unidad; escríbala como &quot;15 in&quot;, &quot;10 ft&quot; o &quot;38 cm&quot;.</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be written into the text of %1 without touching other fields; change it in the text by hand.</source>
+        <translation>Esto no se puede escribir en el texto de %1 sin tocar otros campos; cámbielo a mano en el texto.</translation>
+    </message>
+    <message>
+        <source>There is no operation %1 in %2; choose another.</source>
+        <translation>No hay operación %1 en %2; escoja otra.</translation>
+    </message>
+</context>
+<context>
+    <name>ProgrammeWords</name>
+    <message>
+        <source>the planting day</source>
+        <translation>el día de plantar</translation>
+    </message>
+    <message>
+        <source>“%1” is done</source>
+        <translation>se termina “%1”</translation>
+    </message>
+    <message>
+        <source>%1 of the season before</source>
+        <translation>%1 de la temporada anterior</translation>
+    </message>
+    <message>
+        <source>%1 of the season after</source>
+        <translation>%1 de la temporada siguiente</translation>
+    </message>
+    <message>
+        <source>%1 week</source>
+        <translation>%1 semana</translation>
+    </message>
+    <message>
+        <source>%1 weeks</source>
+        <translation>%1 semanas</translation>
+    </message>
+    <message>
+        <source>%1 day</source>
+        <translation>%1 día</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>%1 month</source>
+        <translation>%1 mes</translation>
+    </message>
+    <message>
+        <source>%1 months</source>
+        <translation>%1 meses</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 months and %3 days on</source>
+        <translation>%1, %2 meses y %3 días después</translation>
+    </message>
+    <message>
+        <source>once %1</source>
+        <translation>cuando %1</translation>
+    </message>
+    <message>
+        <source>%1 after %2</source>
+        <translation>%1 después de %2</translation>
+    </message>
+    <message>
+        <source>%1 before %2</source>
+        <translation>%1 antes de %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>the trunk&apos;s diameter</source>
+        <translation>el diámetro del tronco</translation>
+    </message>
+    <message>
+        <source>the trunk&apos;s girth</source>
+        <translation>el contorno del tronco</translation>
+    </message>
+    <message>
+        <source>the leader&apos;s height</source>
+        <translation>la altura de la guía</translation>
+    </message>
+    <message>
+        <source>the leader&apos;s growth</source>
+        <translation>el crecimiento de la guía</translation>
+    </message>
+    <message>
+        <source>the shoots&apos; growth</source>
+        <translation>el crecimiento de los brotes</translation>
+    </message>
+    <message>
+        <source>the fruit per tree</source>
+        <translation>la fruta por árbol</translation>
+    </message>
+    <message>
+        <source>the space filled</source>
+        <translation>el espacio lleno</translation>
+    </message>
+    <message>
+        <source>the missing trees</source>
+        <translation>los árboles faltantes</translation>
+    </message>
+    <message>
+        <source>the top wire</source>
+        <translation>el último alambre</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>leaf %1</source>
+        <translation>hoja %1</translation>
+    </message>
+    <message>
+        <source>from leaf %1 on</source>
+        <translation>desde la hoja %1</translation>
+    </message>
+    <message>
+        <source>leaf %1 to %2</source>
+        <translation>hoja %1 a %2</translation>
+    </message>
+    <message>
+        <source>a tree</source>
+        <translation>por árbol</translation>
+    </message>
+    <message>
+        <source>a post</source>
+        <translation>por poste</translation>
+    </message>
+    <message>
+        <source>a row&apos;s end</source>
+        <translation>por cabecera de hilera</translation>
+    </message>
+    <message>
+        <source>a metre of row</source>
+        <translation>por metro de hilera</translation>
+    </message>
+    <message>
+        <source>a metre of wire</source>
+        <translation>por metro de alambre</translation>
+    </message>
+    <message>
+        <source>From %1 to %2</source>
+        <translation>De %1 a %2</translation>
+    </message>
+    <message>
+        <source>once per planting</source>
+        <translation>una vez por plantación</translation>
+    </message>
+    <message>
+        <source>on %1 trees</source>
+        <translation>en árboles de vigor %1</translation>
+    </message>
+    <message>
+        <source>only for: %1</source>
+        <translation>sólo para: %1</translation>
+    </message>
+    <message>
+        <source>every %1 days</source>
+        <translation>cada %1 días</translation>
+    </message>
+    <message>
+        <source>every %1 days on weak trees, %2 on moderate, %3 on strong</source>
+        <translation>cada %1 días en árboles débiles, %2 en medios, %3 en vigorosos</translation>
+    </message>
+    <message>
+        <source>%1; sooner after %2 of growth</source>
+        <translation>%1; antes si crece %2</translation>
+    </message>
+    <message>
+        <source>%1; until %2</source>
+        <translation>%1; hasta que %2</translation>
+    </message>
+    <message>
+        <source>%1 is at least %2</source>
+        <translation>%1 es de %2 o más</translation>
+    </message>
+    <message>
+        <source>%1 is below %2</source>
+        <translation>%1 es menos de %2</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 pulg</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 pies</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>not counted by the tree</source>
+        <translation>no se cuenta por árbol</translation>
+    </message>
+    <message>
+        <source>%1 s a tree</source>
+        <translation>%1 s por árbol</translation>
+    </message>
+    <message>
+        <source>%1 s from leaf %2 on</source>
+        <translation>%1 s desde la hoja %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <translation>%1 %2 %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>mojado</translation>
+    </message>
+    <message>
+        <source>frost</source>
+        <translation>helada</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>calor</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>viento</translation>
+    </message>
+    <message>
+        <source>closed after a spray</source>
+        <translation>cerrado por una aplicación</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>bajo</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>medio</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>alto</translation>
+    </message>
+    <message>
+        <source>very high</source>
+        <translation>muy alto</translation>
+    </message>
+    <message>
+        <source>Before planting</source>
+        <translation>Antes de plantar</translation>
+    </message>
+    <message>
+        <source>At planting</source>
+        <translation>Al plantar</translation>
+    </message>
+    <message>
+        <source>From the first leaf</source>
+        <translation>Desde la primera hoja</translation>
+    </message>
+    <message>
+        <source>From the second leaf</source>
+        <translation>Desde la segunda hoja</translation>
+    </message>
+    <message>
+        <source>From the third leaf</source>
+        <translation>Desde la tercera hoja</translation>
+    </message>
+    <message>
+        <source>From the fourth leaf</source>
+        <translation>Desde la cuarta hoja</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>no planting goes by it</source>
+        <translation>ninguna plantación lo sigue</translation>
+    </message>
+    <message>
+        <source>%1 planting goes by it</source>
+        <translation>%1 plantación lo sigue</translation>
+    </message>
+    <message>
+        <source>%1 plantings go by it</source>
+        <translation>%1 plantaciones lo siguen</translation>
+    </message>
+    <message>
+        <source>Your own, %1</source>
+        <translation>Propio, %1</translation>
+    </message>
+    <message>
+        <source>Shipped, %1</source>
+        <translation>De fábrica, %1</translation>
+    </message>
 </context>
 <context>
     <name>Questions</name>
@@ -1713,6 +2539,18 @@
         <source>Daily weather (*.csv *.dly *.txt);;All files (*)</source>
         <translation>Clima diario (*.csv *.dly *.txt);;Todos los archivos (*)</translation>
     </message>
+    <message>
+        <source>Programmes (*.toml)</source>
+        <translation>Programas (*.toml)</translation>
+    </message>
+    <message>
+        <source>Bring in a programme</source>
+        <translation>Traer un programa</translation>
+    </message>
+    <message>
+        <source>Save the programme as a file</source>
+        <translation>Guardar el programa en un archivo</translation>
+    </message>
 </context>
 <context>
     <name>Rows</name>
@@ -1731,6 +2569,57 @@
     <message>
         <source>“%1” is not a row or a span of rows. Write 1-12, 15.</source>
         <translation>“%1” no es una hilera ni un tramo de hileras. Escriba 1-12, 15.</translation>
+    </message>
+</context>
+<context>
+    <name>Season</name>
+    <message>
+        <source>%1 done, %2 part done, %3 missed, %4 set aside, %5 still ahead.</source>
+        <translation>%1 hechas, %2 a medias, %3 perdidas, %4 apartadas, %5 por venir.</translation>
+    </message>
+    <message>
+        <source>Classes and fruit for %1 stay as they are.</source>
+        <translation>Las clases y la fruta para %1 quedan como están.</translation>
+    </message>
+    <message>
+        <source>Class and fruit are settled for %1 in %2 planting.</source>
+        <translation>Se fijan clase y fruta para %1 en %2 plantación.</translation>
+    </message>
+    <message>
+        <source>Class and fruit are settled for %1 in %2 plantings.</source>
+        <translation>Se fijan clase y fruta para %1 en %2 plantaciones.</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>part done</source>
+        <translation>a medias</translation>
+    </message>
+    <message>
+        <source>missed</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>apartado</translation>
+    </message>
+    <message>
+        <source>still ahead</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>Planned %1 h; done of it %2 h; noted with ticks %3 h.</source>
+        <translation>Planeadas %1 h; de ellas hechas %2 h; anotadas con marcas %3 h.</translation>
+    </message>
+    <message>
+        <source>%1 tree is replanted in %2 on %3.</source>
+        <translation>Se replanta %1 árbol en %2 el %3.</translation>
+    </message>
+    <message>
+        <source>%1 trees are replanted in %2 on %3.</source>
+        <translation>Se replantan %1 árboles en %2 el %3.</translation>
     </message>
 </context>
 <context>
@@ -1907,6 +2796,10 @@
         <source>Jobs %1 should wait.</source>
         <translation>Los trabajos %1 deben esperar.</translation>
     </message>
+    <message>
+        <source>the block is closed after a spray</source>
+        <translation>el cuadro está cerrado por una aplicación</translation>
+    </message>
 </context>
 <context>
     <name>Shift</name>
@@ -2007,6 +2900,157 @@
     <message>
         <source>In %1 %2 the field %3 lies above kills_one_in_ten; check the two.</source>
         <translation>En %1 %2 el campo %3 está por encima de kills_one_in_ten; revise los dos.</translation>
+    </message>
+    <message>
+        <source>In %1 %2 the field %3 does not rise; put the lowest first.</source>
+        <translation>En %1 %2 el campo %3 no va de menor a mayor; ponga primero el menor.</translation>
+    </message>
+    <message>
+        <source>In %1 %2 the field %3 is not a list of numbers; write it like: %4</source>
+        <translation>En %1 %2 el campo %3 no es una lista de números; escríbalo así: %4</translation>
+    </message>
+    <message>
+        <source>In %1 %2 the field %3 lies below the figure it should end at or above; swap the two.</source>
+        <translation>En %1 %2 el campo %3 queda por debajo del valor que debe alcanzar; cámbielos de lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>Targets</name>
+    <message>
+        <source>No growth of last season was measured in dormancy, so nothing speaks for another class than %1. Measure leaders and shoots on ten to twenty ordinary trees.</source>
+        <translation>No se midió en reposo el crecimiento de la temporada pasada, así que nada pide otra clase que %1. Mida guías y brotes en diez a veinte árboles comunes.</translation>
+    </message>
+    <message>
+        <source>Growth speaks for the class as it is: %1.</source>
+        <translation>El crecimiento confirma la clase: %1.</translation>
+    </message>
+    <message>
+        <source>Leaders and shoots say different things, so the class stays %1.</source>
+        <translation>Guías y brotes dicen cosas distintas; la clase sigue %1.</translation>
+    </message>
+    <message>
+        <source>One winter outside the class is not enough to leave %1; a second one would be.</source>
+        <translation>Un invierno fuera de la clase no basta para dejar %1; dos sí.</translation>
+    </message>
+    <message>
+        <source>Two winters running say so: from %1 to %2. You have the last word.</source>
+        <translation>Dos inviernos seguidos lo dicen: de %1 a %2. Usted tiene la última palabra.</translation>
+    </message>
+    <message>
+        <source>More than half outside the class: from %1 to %2. You have the last word.</source>
+        <translation>Más de la mitad fuera de la clase: de %1 a %2. Usted tiene la última palabra.</translation>
+    </message>
+    <message>
+        <source>Season %1, %2: %3; a moderate tree makes %4 to %5.</source>
+        <translation>Temporada %1, %2: %3; un árbol de vigor medio hace de %4 a %5.</translation>
+    </message>
+    <message>
+        <source>Your own figure for this season goes before all others.</source>
+        <translation>Su propia cifra para esta temporada va antes que las demás.</translation>
+    </message>
+    <message>
+        <source>Your note: %1</source>
+        <translation>Su nota: %1</translation>
+    </message>
+    <message>
+        <source>No fruit in the first leaf: it would take from the leader what the leader needs to reach the wire.</source>
+        <translation>Sin fruta en la primera hoja: le quitaría a la guía lo que necesita para llegar al alambre.</translation>
+    </message>
+    <message>
+        <source>In leaf %1 such trees lose their flower buds before they open.</source>
+        <translation>En la hoja %1 a esos árboles se les quita la flor antes de que abra.</translation>
+    </message>
+    <message>
+        <source>Leaf %1, %2 trees: %3 to %4 fruit on a trunk of %5, as is usual then.</source>
+        <translation>Hoja %1, árboles de vigor %2: de %3 a %4 frutos con un tronco de %5, lo normal entonces.</translation>
+    </message>
+    <message>
+        <source>%1 is prone to crop every other year, so it keeps fewer.</source>
+        <translation>%1 tiende a cargar un año sí y otro no, así que se le deja menos.</translation>
+    </message>
+    <message>
+        <source>Weak trees keep fewer, so that they grow.</source>
+        <translation>A los árboles débiles se les deja menos, para que crezcan.</translation>
+    </message>
+    <message>
+        <source>On the lower branches only.</source>
+        <translation>Sólo en las ramas bajas.</translation>
+    </message>
+    <message>
+        <source>None that competes with the leader.</source>
+        <translation>Ninguna que compita con la guía.</translation>
+    </message>
+    <message>
+        <source>From the eighth leaf on the space is full, and the yield aimed at decides, not the trunk.</source>
+        <translation>Desde la octava hoja el espacio está lleno y decide el rendimiento que se busca, no el tronco.</translation>
+    </message>
+    <message>
+        <source>No trunk was measured in this season or the last; measure ten to twenty trees just below the first laterals.</source>
+        <translation>No se midió ningún tronco en esta temporada ni en la pasada; mida de diez a veinte árboles justo debajo de los primeros laterales.</translation>
+    </message>
+    <message>
+        <source>The trunk was %1 across on %2, %3 cm² of wood: thinner than usual, so the range goes down with it.</source>
+        <translation>El tronco medía %1 de grueso el %2, %3 cm² de madera: más delgado de lo normal, así que el rango baja con él.</translation>
+    </message>
+    <message>
+        <source>The trunk was %1 across on %2, %3 cm² of wood: as thick as is usual or thicker.</source>
+        <translation>El tronco medía %1 de grueso el %2, %3 cm² de madera: lo normal o más grueso.</translation>
+    </message>
+    <message>
+        <source>At %1 fruit for each cm² it carries %2 at most, which limits the range.</source>
+        <translation>A %1 frutos por cm² aguanta %2 cuando mucho, y eso limita el rango.</translation>
+    </message>
+    <message>
+        <source>At %1 fruit for each cm² it carries %2 at most.</source>
+        <translation>A %1 frutos por cm² aguanta %2 cuando mucho.</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Fuente: %1</translation>
+    </message>
+    <message>
+        <source>The leader should be at the top wire, %1, by %2, when shoots set their buds.</source>
+        <translation>La guía debe estar en el último alambre, %1, para el %2, cuando los brotes cierran la yema.</translation>
+    </message>
+    <message>
+        <source>The leader keeps the height the block is to have, %1: nine tenths of the row spacing, so that no row shades the next.</source>
+        <translation>La guía conserva la altura que tendrá el cuadro, %1: nueve décimos de la distancia entre hileras, para que una no sombree a la otra.</translation>
+    </message>
+    <message>
+        <source>The leader should be at %1 by %2, when shoots set their buds.</source>
+        <translation>La guía debe estar a %1 para el %2, cuando los brotes cierran la yema.</translation>
+    </message>
+    <message>
+        <source>From %1 on %2 it rises evenly with the days, which makes %3 on %4.</source>
+        <translation>Desde %1 el %2 sube parejo con los días, lo que da %3 el %4.</translation>
+    </message>
+    <message>
+        <source>Measured %1 on %2, behind the %3 wanted then.</source>
+        <translation>Medía %1 el %2, menos que los %3 de la meta de ese día.</translation>
+    </message>
+    <message>
+        <source>Measured %1 on %2, ahead of the %3 wanted then.</source>
+        <translation>Medía %1 el %2, más que los %3 de la meta de ese día.</translation>
+    </message>
+    <message>
+        <source>Measured %1 on %2, as wanted then (%3).</source>
+        <translation>Medía %1 el %2, según la meta de ese día (%3).</translation>
+    </message>
+    <message>
+        <source>As nutrient, not as fertilizer, for a tree and season. A soil or leaf test goes before this figure, and so do local rules.</source>
+        <translation>Como nutriente, no como fertilizante, por árbol y temporada. El análisis de suelo o de hoja va antes que esta cifra, y también las reglas locales.</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <translation>%1</translation>
+    </message>
+    <message>
+        <source>Fruit to keep per tree: %1 to %2.</source>
+        <translation>Fruta que se deja por árbol: de %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Nitrogen per tree: %1.</source>
+        <translation>Nitrógeno por árbol: %1.</translation>
     </message>
 </context>
 <context>
@@ -2774,6 +3818,169 @@
         <source>Heat: %1 of %2 heat units are in since %4 (degree days above %3 °C, before %5 in part).</source>
         <translation>Calor: van %1 de %2 unidades de calor desde el %4 (grados día por encima de %3 °C, antes de %5 solo en parte).</translation>
     </message>
+    <message>
+        <source>It is held to %1, since %2 opens no earlier.</source>
+        <translation>Se detiene hasta el %1, porque %2 no abre antes.</translation>
+    </message>
+    <message>
+        <source>The programme says %1 seconds a tree, your %2 hours of ticks say %3; the ticks count for %4 % of the figure.</source>
+        <translation>El programa dice %1 segundos por árbol, sus %2 horas de marcas dicen %3; las marcas pesan %4 % en la cifra.</translation>
+    </message>
+    <message>
+        <source>Asked for where %1 reaches the top wire, at %2 %3.</source>
+        <translation>Se pide donde %1 llega al último alambre, a %2 %3.</translation>
+    </message>
+    <message>
+        <source>Asked for where %1 is at least %2 %3.</source>
+        <translation>Se pide donde %1 es de %2 %3 o más.</translation>
+    </message>
+    <message>
+        <source>Asked for where %1 is below the top wire, at %2 %3.</source>
+        <translation>Se pide donde %1 está debajo del último alambre, a %2 %3.</translation>
+    </message>
+    <message>
+        <source>Asked for where %1 is below %2 %3.</source>
+        <translation>Se pide donde %1 es menos de %2 %3.</translation>
+    </message>
+    <message>
+        <source>The visits end once %1 reaches the top wire, at %2 %3.</source>
+        <translation>Las visitas terminan cuando %1 llega al último alambre, a %2 %3.</translation>
+    </message>
+    <message>
+        <source>The visits end once %1 is at least %2 %3.</source>
+        <translation>Las visitas terminan cuando %1 es de %2 %3 o más.</translation>
+    </message>
+    <message>
+        <source>The visits end once %1 is below %2 %3.</source>
+        <translation>Las visitas terminan cuando %1 es menos de %2 %3.</translation>
+    </message>
+    <message>
+        <source>It was not measured, so the job is asked for; measure some trees to be sure.</source>
+        <translation>No se ha medido, así que el trabajo se pide; mida unos árboles para estar seguro.</translation>
+    </message>
+    <message>
+        <source>It was not measured, so they go on to their closing.</source>
+        <translation>No se ha medido, así que siguen hasta su cierre.</translation>
+    </message>
+    <message>
+        <source>So no further visit follows.</source>
+        <translation>Por eso ya no sigue otra visita.</translation>
+    </message>
+    <message>
+        <source>The block&apos;s wires are not written down; that height is the usual one.</source>
+        <translation>Los alambres del cuadro no están anotados; esa altura es la usual.</translation>
+    </message>
+    <message>
+        <source>Measured on %1: %2 %3.</source>
+        <translation>Medido el %1: %2 %3.</translation>
+    </message>
+    <message>
+        <source>Waits for: %1, %2 of %3 rows done.</source>
+        <translation>Espera a: %1, %2 de %3 hileras hechas.</translation>
+    </message>
+    <message>
+        <source>It may begin in rows %1.</source>
+        <translation>Puede empezar en las hileras %1.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 the leader grew %3 %5; a visit is due every %4 %5, at that pace and a week apart at the least, so this one comes after %6 days.</source>
+        <translation>Del %1 al %2 la guía creció %3 %5; toca una visita cada %4 %5, a ese paso y con una semana entre ellas por lo menos, así que ésta viene a los %6 días.</translation>
+    </message>
+    <message>
+        <source>If late: %1. %2.</source>
+        <translation>Si se atrasa: %1. %2.</translation>
+    </message>
+    <message>
+        <source>If late: %1.</source>
+        <translation>Si se atrasa: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::AnchorField</name>
+    <message>
+        <source>What it hangs on</source>
+        <translation>De qué depende</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Other work</source>
+        <translation>Otro trabajo</translation>
+    </message>
+    <message>
+        <source> months</source>
+        <translation> meses</translation>
+    </message>
+    <message>
+        <source>Months later</source>
+        <translation>Meses después</translation>
+    </message>
+    <message>
+        <source> days</source>
+        <translation> días</translation>
+    </message>
+    <message>
+        <source>Days later</source>
+        <translation>Días después</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>a stage</source>
+        <translation>una etapa</translation>
+    </message>
+    <message>
+        <source>the planting day</source>
+        <translation>el día de plantar</translation>
+    </message>
+    <message>
+        <source>a day of the year</source>
+        <translation>un día del año</translation>
+    </message>
+    <message>
+        <source>other work done</source>
+        <translation>otro trabajo terminado</translation>
+    </message>
+    <message>
+        <source>Day of the month</source>
+        <translation>Día del mes</translation>
+    </message>
+    <message>
+        <source>of the season</source>
+        <translation>de la temporada</translation>
+    </message>
+    <message>
+        <source>of the season before</source>
+        <translation>de la temporada anterior</translation>
+    </message>
+    <message>
+        <source>of the season after</source>
+        <translation>de la temporada siguiente</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>y</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>%1 seasons later</source>
+        <translation>%1 temporadas después</translation>
+    </message>
 </context>
 <context>
     <name>topwire::BesidePanel</name>
@@ -2925,6 +4132,10 @@
         <source>Delete %1? Undo brings it back.</source>
         <translation>¿Eliminar %1? Deshacer lo recupera.</translation>
     </message>
+    <message>
+        <source>&amp;Close the season</source>
+        <translation>&amp;Cerrar la temporada</translation>
+    </message>
 </context>
 <context>
     <name>topwire::CalendarPage</name>
@@ -3032,6 +4243,41 @@
     </message>
 </context>
 <context>
+    <name>topwire::ClosingPage</name>
+    <message>
+        <source>Something above is out of range; it is named there.</source>
+        <translation>Algo de arriba está fuera de rango; ahí se dice qué.</translation>
+    </message>
+    <message>
+        <source>Back to the &amp;blocks</source>
+        <translation>Volver a los c&amp;uadros</translation>
+    </message>
+    <message>
+        <source>Next season&apos;s work by month</source>
+        <translation>Trabajo de la próxima temporada por mes</translation>
+    </message>
+    <message>
+        <source>Worker-hours planned, against those of the season that ends: the outline is what was planned, the filling what was noted.</source>
+        <translation>Horas de trabajador planeadas, frente a las de la temporada que termina: el contorno es lo planeado, el relleno lo anotado.</translation>
+    </message>
+    <message>
+        <source>Closed b&amp;y</source>
+        <translation>C&amp;errada por</translation>
+    </message>
+    <message>
+        <source>Close season %1</source>
+        <translation>Cerrar la temporada %1</translation>
+    </message>
+    <message>
+        <source>&amp;Close %1</source>
+        <translation>&amp;Cerrar %1</translation>
+    </message>
+    <message>
+        <source>Undo takes all of it back.</source>
+        <translation>Deshacer lo regresa todo.</translation>
+    </message>
+</context>
+<context>
     <name>topwire::DailyFiguresPanel</name>
     <message>
         <source>Daily figures</source>
@@ -3086,6 +4332,100 @@
     </message>
 </context>
 <context>
+    <name>topwire::DoneCard</name>
+    <message>
+        <source>none of rows %1</source>
+        <translation>ninguna de las hileras %1</translation>
+    </message>
+    <message>
+        <source>rows %1 left</source>
+        <translation>faltan las hileras %1</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 noted</source>
+        <translation>%1 anotadas</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Lo que se hizo</translation>
+    </message>
+    <message>
+        <source>Work that was missed, done in part or set aside, by planting.</source>
+        <translation>Trabajo perdido, a medias o apartado, por plantación.</translation>
+    </message>
+    <message>
+        <source>Show what was &amp;done and lies ahead, too</source>
+        <translation>Mostrar también lo &amp;hecho y lo que viene</translation>
+    </message>
+    <message>
+        <source>%1 · %2 visits</source>
+        <translation>%1 · %2 visitas</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::EffectPanel</name>
+    <message>
+        <source>%1 later</source>
+        <translation>%1 después</translation>
+    </message>
+    <message>
+        <source>%1 earlier</source>
+        <translation>%1 antes</translation>
+    </message>
+    <message>
+        <source>moves, %1</source>
+        <translation>se mueve, %1</translation>
+    </message>
+    <message>
+        <source>opens %1</source>
+        <translation>abre %1</translation>
+    </message>
+    <message>
+        <source>closes %1</source>
+        <translation>cierra %1</translation>
+    </message>
+    <message>
+        <source>opens %1, closes %2</source>
+        <translation>abre %1, cierra %2</translation>
+    </message>
+    <message>
+        <source>comes</source>
+        <translation>se agrega</translation>
+    </message>
+    <message>
+        <source>goes</source>
+        <translation>se va</translation>
+    </message>
+    <message>
+        <source>stays for its ticks alone</source>
+        <translation>se queda sólo por sus marcas</translation>
+    </message>
+    <message>
+        <source>Leave it as it &amp;was</source>
+        <translation>De&amp;jarlo como estaba</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 times: %3</source>
+        <translation>%1, %2 veces: %3</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+</context>
+<context>
     <name>topwire::HeatCard</name>
     <message>
         <source>Heat &amp;units</source>
@@ -3113,6 +4453,25 @@
     <message>
         <source>Heat of the season</source>
         <translation>Calor de la temporada</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::LabourBars</name>
+    <message>
+        <source>%1: %2 planned and %3 noted in %4, %5 planned in %6</source>
+        <translation>%1: %2 planeadas y %3 anotadas en %4, %5 planeadas en %6</translation>
+    </message>
+    <message>
+        <source>Worker-hours by month</source>
+        <translation>Horas de trabajador por mes</translation>
+    </message>
+    <message>
+        <source>%1: %2 planned, %3 noted</source>
+        <translation>%1: %2 planeadas, %3 anotadas</translation>
+    </message>
+    <message>
+        <source>%1: %2 planned</source>
+        <translation>%1: %2 planeadas</translation>
     </message>
 </context>
 <context>
@@ -3349,6 +4708,202 @@ Las fechas y las cifras son estimaciones para planear. Las etiquetas, las normas
         <source>&amp;Weather</source>
         <translation>Cli&amp;ma</translation>
     </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Programme</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>&amp;Close the season...</source>
+        <translation>&amp;Cerrar la temporada...</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>&amp;Material</translation>
+    </message>
+    <message>
+        <source>&amp;Programme</source>
+        <translation>&amp;Programa</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::MaterialPage</name>
+    <message>
+        <source>What to pick up</source>
+        <translation>Qué recoger</translation>
+    </message>
+    <message>
+        <source>Item</source>
+        <translation>Artículo</translation>
+    </message>
+    <message>
+        <source>Needed</source>
+        <translation>Se necesita</translation>
+    </message>
+    <message>
+        <source>Buy</source>
+        <translation>Comprar</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>For how long to pick up</source>
+        <translation>Para cuánto tiempo recoger</translation>
+    </message>
+    <message>
+        <source>for a week</source>
+        <translation>para una semana</translation>
+    </message>
+    <message>
+        <source>for a season</source>
+        <translation>para una temporada</translation>
+    </message>
+    <message>
+        <source>for a new planting</source>
+        <translation>para una plantación nueva</translation>
+    </message>
+    <message>
+        <source>New planting</source>
+        <translation>Plantación nueva</translation>
+    </message>
+    <message>
+        <source>Ea&amp;rlier</source>
+        <translation>&amp;Antes</translation>
+    </message>
+    <message>
+        <source>La&amp;ter</source>
+        <translation>Des&amp;pués</translation>
+    </message>
+    <message>
+        <source>C&amp;opy as CSV</source>
+        <translation>C&amp;opiar como CSV</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>&amp;Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Nothing is to be planted. A planting whose day lies ahead has its material here.</source>
+        <translation>No hay nada por plantar. Una plantación cuyo día está por venir tiene aquí su material.</translation>
+    </message>
+    <message>
+        <source>Nothing is to be picked up.</source>
+        <translation>No hay nada que recoger.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>material-%1.pdf</source>
+        <translation>material-%1.pdf</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::MeasureView</name>
+    <message>
+        <source>Measurements over the seasons</source>
+        <translation>Mediciones a lo largo de las temporadas</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::MeasurementsPanel</name>
+    <message>
+        <source>Measurements</source>
+        <translation>Mediciones</translation>
+    </message>
+    <message>
+        <source>Ten to twenty ordinary trees, spread over the rows; trunks just below the first laterals, growth once it has ended.</source>
+        <translation>De diez a veinte árboles comunes, repartidos por las hileras; el tronco justo debajo de los primeros laterales, el crecimiento cuando ya terminó.</translation>
+    </message>
+    <message>
+        <source>What is meas&amp;ured</source>
+        <translation>Qué se m&amp;ide</translation>
+    </message>
+    <message>
+        <source>Da&amp;y</source>
+        <translation>&amp;Día</translation>
+    </message>
+    <message>
+        <source>&amp;Values</source>
+        <translation>&amp;Valores</translation>
+    </message>
+    <message>
+        <source>Whe&amp;re</source>
+        <translation>Dón&amp;de</translation>
+    </message>
+    <message>
+        <source>May stay empty</source>
+        <translation>Puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Keep &amp;this measurement</source>
+        <translation>Gua&amp;rdar esta medición</translation>
+    </message>
+    <message>
+        <source>Earlier ones</source>
+        <translation>Anteriores</translation>
+    </message>
+    <message>
+        <source>Nothing measured yet.</source>
+        <translation>Todavía no se ha medido nada.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove %1 of %2</source>
+        <translation>Quitar %1 del %2</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::MeasuresCard</name>
+    <message>
+        <source>What is still to be measured</source>
+        <translation>Lo que falta medir</translation>
+    </message>
+    <message>
+        <source>Trees measured in dormancy tell next season&apos;s class and fruit. Closing doesn&apos;t wait for them.</source>
+        <translation>Los árboles medidos en reposo dicen la clase y la fruta de la próxima temporada. El cierre no espera por ellos.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Medir</translation>
+    </message>
+    <message>
+        <source>Measure %1</source>
+        <translation>Medir %1</translation>
+    </message>
+    <message>
+        <source>Everything was measured.</source>
+        <translation>Todo está medido.</translation>
+    </message>
 </context>
 <context>
     <name>topwire::MonthView</name>
@@ -3369,6 +4924,53 @@ más</translation>
     <message>
         <source>%1: most likely %2, in eight cases of ten from %3 to %4</source>
         <translation>%1: lo más probable, %2; en ocho de cada diez casos, de %3 a %4</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::NextLeafCard</name>
+    <message>
+        <source>Class and fruit for the next leaf</source>
+        <translation>Clase y fruta para la próxima hoja</translation>
+    </message>
+    <message>
+        <source>Proposed from what was measured; you have the last word.</source>
+        <translation>Propuesto por lo que se midió; usted tiene la última palabra.</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Plantación</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Fruit a tree, from</source>
+        <translation>Fruta por árbol, de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>Class of %1</source>
+        <translation>Clase de %1</translation>
+    </message>
+    <message>
+        <source>Least fruit a tree to keep, %1</source>
+        <translation>Mínimo de fruta por árbol que se deja, %1</translation>
+    </message>
+    <message>
+        <source>Most fruit a tree to keep, %1</source>
+        <translation>Máximo de fruta por árbol que se deja, %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>settled when the season was closed</source>
+        <translation>fijado al cerrar la temporada</translation>
     </message>
 </context>
 <context>
@@ -3399,6 +5001,216 @@ más</translation>
     <message>
         <source>Put &amp;away</source>
         <translation>&amp;Ocultar</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::OperationForm</name>
+    <message>
+        <source>It cuts living wood</source>
+        <translation>Corta madera viva</translation>
+    </message>
+    <message>
+        <source>A day of the year is the one in the north; south of the equator it is six months later</source>
+        <translation>El día del año es el del norte; al sur del ecuador es seis meses después</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Nombre corto</translation>
+    </message>
+    <message>
+        <source>For a narrow bar; the name where empty</source>
+        <translation>Para una barra angosta; el nombre si está vacío</translation>
+    </message>
+    <message>
+        <source>Opens</source>
+        <translation>Abre</translation>
+    </message>
+    <message>
+        <source>Closes</source>
+        <translation>Cierra</translation>
+    </message>
+    <message>
+        <source>Its last day; a figure below zero is that much earlier</source>
+        <translation>Su último día; un número negativo es tanto antes</translation>
+    </message>
+    <message>
+        <source>No use after</source>
+        <translation>Ya no sirve después de</translation>
+    </message>
+    <message>
+        <source>Nothing, where late is better than never</source>
+        <translation>Nada, donde vale más tarde que nunca</translation>
+    </message>
+    <message>
+        <source>Why no use after</source>
+        <translation>Por qué ya no sirve</translation>
+    </message>
+    <message>
+        <source>Leaves</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>2, 1-3, 4+, -3 to -1, or several of them; empty: once per planting</source>
+        <translation>2, 1-3, 4+, -3 to -1, o varias; vacío: una vez por plantación</translation>
+    </message>
+    <message>
+        <source>Again every, days</source>
+        <translation>Se repite cada, días</translation>
+    </message>
+    <message>
+        <source>14, or for weak, moderate and strong trees: 28, 21, 14</source>
+        <translation>14, o para árboles débiles, medios y vigorosos: 28, 21, 14</translation>
+    </message>
+    <message>
+        <source>On trees that are</source>
+        <translation>En árboles de vigor</translation>
+    </message>
+    <message>
+        <source>In plantings that are</source>
+        <translation>En plantaciones de tipo</translation>
+    </message>
+    <message>
+        <source>Seconds per tree</source>
+        <translation>Segundos por árbol</translation>
+    </message>
+    <message>
+        <source>24, or from a leaf on: 1: 24, 3: 30; 0: not counted by the tree</source>
+        <translation>24, o desde una hoja: 1: 24, 3: 30; 0: no se cuenta por árbol</translation>
+    </message>
+    <message>
+        <source>Needs first</source>
+        <translation>Primero necesita</translation>
+    </message>
+    <message>
+        <source>Ids of work to be done before, such as raise-trellis</source>
+        <translation>Claves del trabajo que va antes, como raise-trellis</translation>
+    </message>
+    <message>
+        <source>Not when it is</source>
+        <translation>No cuando hay</translation>
+    </message>
+    <message>
+        <source>Wounds</source>
+        <translation>Heridas</translation>
+    </message>
+    <message>
+        <source>Cost of delay</source>
+        <translation>Costo del atraso</translation>
+    </message>
+    <message>
+        <source>Why delay costs</source>
+        <translation>Por qué cuesta el atraso</translation>
+    </message>
+    <message>
+        <source>How, line 1</source>
+        <translation>Cómo, línea 1</translation>
+    </message>
+    <message>
+        <source>How, line 2</source>
+        <translation>Cómo, línea 2</translation>
+    </message>
+    <message>
+        <source>How, line 3</source>
+        <translation>Cómo, línea 3</translation>
+    </message>
+    <message>
+        <source>Done when</source>
+        <translation>Terminado cuando</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Herramientas</translation>
+    </message>
+    <message>
+        <source>With commas between, in the same order in both languages</source>
+        <translation>Con comas entre ellas, en el mismo orden en los dos idiomas</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Cuidado</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>Where window and figures come from; your own trials count</source>
+        <translation>De dónde vienen el plazo y las cifras; valen sus propias pruebas</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::OperationView</name>
+    <message>
+        <source>Done when: %1</source>
+        <translation>Terminado cuando: %1</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Plazo</translation>
+    </message>
+    <message>
+        <source>No use after</source>
+        <translation>Ya no sirve después de</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Again</source>
+        <translation>Se repite</translation>
+    </message>
+    <message>
+        <source>Needs first</source>
+        <translation>Primero necesita</translation>
+    </message>
+    <message>
+        <source>Only where</source>
+        <translation>Sólo donde</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+    <message>
+        <source>Not when</source>
+        <translation>No cuando hay</translation>
+    </message>
+    <message>
+        <source>Wounds</source>
+        <translation>Heridas</translation>
+    </message>
+    <message>
+        <source>It cuts living wood, so it waits for fit weather</source>
+        <translation>Corta madera viva, así que espera buen tiempo</translation>
+    </message>
+    <message>
+        <source>Cost of delay</source>
+        <translation>Costo del atraso</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Herramientas</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Cuidado</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
     </message>
 </context>
 <context>
@@ -3652,6 +5464,130 @@ más</translation>
     </message>
 </context>
 <context>
+    <name>topwire::ProgrammeCopyPanel</name>
+    <message>
+        <source>Its &amp;name</source>
+        <translation>Su &amp;nombre</translation>
+    </message>
+    <message>
+        <source>The Spanish one may stay empty where they are the same</source>
+        <translation>El español puede quedar vacío si son iguales</translation>
+    </message>
+    <message>
+        <source>&amp;Make the copy</source>
+        <translation>&amp;Hacer la copia</translation>
+    </message>
+    <message>
+        <source>&amp;Close without copying</source>
+        <translation>&amp;Cerrar sin copiar</translation>
+    </message>
+    <message>
+        <source>The copy is this orchard&apos;s own: change it as you like. What came with Topwire stays as it is.</source>
+        <translation>La copia es de esta huerta: cámbiela como quiera. Lo que vino con Topwire queda como está.</translation>
+    </message>
+    <message>
+        <source>A copy of %1</source>
+        <translation>Copia de %1</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::ProgrammeFaultsPanel</name>
+    <message>
+        <source>&amp;Close</source>
+        <translation>&amp;Cerrar</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::ProgrammePage</name>
+    <message>
+        <source>&amp;Keep the change</source>
+        <translation>&amp;Guardar el cambio</translation>
+    </message>
+    <message>
+        <source>Copy to &amp;change it</source>
+        <translation>Copiar para &amp;cambiarlo</translation>
+    </message>
+    <message>
+        <source>Choose &amp;plantings</source>
+        <translation>Escoger p&amp;lantaciones</translation>
+    </message>
+    <message>
+        <source>&amp;Save as a file</source>
+        <translation>Guardar en &amp;archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Bring in</source>
+        <translation>&amp;Traer</translation>
+    </message>
+    <message>
+        <source>Re&amp;move</source>
+        <translation>&amp;Quitar</translation>
+    </message>
+    <message>
+        <source>Programmes</source>
+        <translation>Programas</translation>
+    </message>
+    <message>
+        <source>Work of the programme</source>
+        <translation>Trabajos del programa</translation>
+    </message>
+    <message>
+        <source>C&amp;opy this work</source>
+        <translation>C&amp;opiar este trabajo</translation>
+    </message>
+    <message>
+        <source>&amp;Take this work out</source>
+        <translation>Qui&amp;tar este trabajo</translation>
+    </message>
+    <message>
+        <source>Change a field, and what it does to the plan stands here.</source>
+        <translation>Cambie un campo y aquí verá qué le hace al plan.</translation>
+    </message>
+    <message>
+        <source>%1 was not brought in</source>
+        <translation>%1 no se trajo</translation>
+    </message>
+    <message>
+        <source>Remove %1? Undo brings it back.</source>
+        <translation>¿Quitar %1? Deshacer lo regresa.</translation>
+    </message>
+    <message>
+        <source>&amp;Remove it</source>
+        <translation>&amp;Quitarlo</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::ProgrammePlantingsPanel</name>
+    <message>
+        <source>&amp;Have them go by it</source>
+        <translation>&amp;Que lo sigan</translation>
+    </message>
+    <message>
+        <source>Plantings</source>
+        <translation>Plantaciones</translation>
+    </message>
+    <message>
+        <source>Tick those that should. To take one away, give it another programme.</source>
+        <translation>Marque las que deban seguirlo. Para quitar una, dele otro programa.</translation>
+    </message>
+    <message>
+        <source>Plantings that go by %1</source>
+        <translation>Plantaciones que siguen %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Tick a planting, and what it does to the plan stands here.</source>
+        <translation>Marque una plantación y aquí verá qué le hace al plan.</translation>
+    </message>
+</context>
+<context>
     <name>topwire::RecordsCard</name>
     <message>
         <source>%1 (%2 %)</source>
@@ -3672,6 +5608,41 @@ más</translation>
     <message>
         <source>Nothing ticked or seen yet.</source>
         <translation>Todavía no hay nada marcado ni observado.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::ReplantsCard</name>
+    <message>
+        <source>Missing trees</source>
+        <translation>Árboles faltantes</translation>
+    </message>
+    <message>
+        <source>Where trees are missing, replants of the same kind are planned for the coming spring. Say how many; none is planned for 0.</source>
+        <translation>Donde faltan árboles se planean replantes iguales para la próxima primavera. Diga cuántos; con 0 no se planea ninguno.</translation>
+    </message>
+    <message>
+        <source>Planting</source>
+        <translation>Plantación</translation>
+    </message>
+    <message>
+        <source>In rows</source>
+        <translation>En hileras</translation>
+    </message>
+    <message>
+        <source>Planted on</source>
+        <translation>Se plantan el</translation>
+    </message>
+    <message>
+        <source>Missing trees in %1</source>
+        <translation>Árboles faltantes en %1</translation>
+    </message>
+    <message>
+        <source>Rows of the replants in %1</source>
+        <translation>Hileras de los replantes en %1</translation>
+    </message>
+    <message>
+        <source>Day of replanting in %1</source>
+        <translation>Día de replante en %1</translation>
     </message>
 </context>
 <context>
@@ -3977,6 +5948,132 @@ más</translation>
     <message>
         <source>%1. Winters here are warmer than those the heat sums were measured in: note the dates you see, they go before these.</source>
         <translation>%1. Los inviernos aquí son más cálidos que los del lugar donde se midieron las sumas de calor: anote las fechas que observe, tienen prioridad sobre estas.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::StepCard</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::TargetsCard</name>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>a tree; your own figure</source>
+        <translation>por árbol; su propia cifra</translation>
+    </message>
+    <message>
+        <source>in the %1</source>
+        <translation>en la %1</translation>
+    </message>
+    <message>
+        <source>a tree, by leaf and class</source>
+        <translation>por árbol, según hoja y clase</translation>
+    </message>
+    <message>
+        <source>a tree, with a trunk of %1</source>
+        <translation>por árbol, con un tronco de %1</translation>
+    </message>
+    <message>
+        <source>&amp;Measurements</source>
+        <translation>&amp;Mediciones</translation>
+    </message>
+    <message>
+        <source>Why these fi&amp;gures</source>
+        <translation>Por qué es&amp;tas cifras</translation>
+    </message>
+    <message>
+        <source>Planting whose targets are shown</source>
+        <translation>Plantación cuyas metas se muestran</translation>
+    </message>
+    <message>
+        <source>Targets this season</source>
+        <translation>Metas de esta temporada</translation>
+    </message>
+    <message>
+        <source>Targets come with a planting.</source>
+        <translation>Las metas vienen con una plantación.</translation>
+    </message>
+    <message>
+        <source>Targets begin with the first leaf, once the trees are planted.</source>
+        <translation>Las metas empiezan con la primera hoja, ya plantados los árboles.</translation>
+    </message>
+    <message>
+        <source>Fruit to keep</source>
+        <translation>Fruta que se deja</translation>
+    </message>
+    <message>
+        <source>Leader wanted today</source>
+        <translation>Meta de la guía hoy</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Todavía sin medir.</translation>
+    </message>
+    <message>
+        <source>Trunk</source>
+        <translation>Tronco</translation>
+    </message>
+    <message>
+        <source>%1 cm² of wood, measured on %2</source>
+        <translation>%1 cm² de madera, medido el %2</translation>
+    </message>
+    <message>
+        <source>Nitrogen, as nutrient</source>
+        <translation>Nitrógeno, como nutriente</translation>
+    </message>
+    <message>
+        <source>a tree; a soil or leaf test goes first</source>
+        <translation>por árbol; antes va el análisis de suelo o de hoja</translation>
+    </message>
+    <message>
+        <source>Height once grown</source>
+        <translation>Altura ya formado</translation>
+    </message>
+    <message>
+        <source>nine tenths of the row spacing</source>
+        <translation>nueve décimos de la distancia entre hileras</translation>
+    </message>
+    <message>
+        <source>Trees</source>
+        <translation>Árboles</translation>
+    </message>
+    <message>
+        <source>by row and tree spacing</source>
+        <translation>por distancia de hilera y de árbol</translation>
+    </message>
+    <message>
+        <source>&amp;Keep %1</source>
+        <translation>&amp;Dejar %1</translation>
+    </message>
+    <message>
+        <source>C&amp;hange to %1</source>
+        <translation>Ca&amp;mbiar a %1</translation>
+    </message>
+    <message>
+        <source>Leader</source>
+        <translation>Guía</translation>
     </message>
 </context>
 <context>
@@ -4286,6 +6383,17 @@ más</translation>
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::WordsField</name>
+    <message>
+        <source>in English</source>
+        <translation>en inglés</translation>
+    </message>
+    <message>
+        <source>in Spanish</source>
+        <translation>en español</translation>
     </message>
 </context>
 </TS>
