@@ -45,7 +45,12 @@ private:
       painter_.drawLine(*panel.today);
     }
     paintMeasured(panel.measured);
-    for (const ChartWords& words : panel.words) paintWords(words);
+    for (const ChartWords& words : panel.words) {
+      // No line runs through a figure.
+      if (words.font == ChartFont::smallStrong)
+        painter_.fillRect(words.box, colours_.ground);
+      paintWords(words);
+    }
   }
 
   QPen wantedPen() const { return pen(colours_.muted, 1.6, {4, 2.5}); }

@@ -187,7 +187,7 @@ void TargetsCard::addFigure(const QString& name,
   lines->setContentsMargins(0, 0, 0, 0);
   lines->setSpacing(1);
   lines->addWidget(mutedLabel(name));
-  lines->addWidget(textLabel(figure, TypeSize::head, true));
+  lines->addWidget(wrapping(textLabel(figure, TypeSize::head, true)));
   lines->addWidget(wrapping(mutedLabel(about)));
   lines->addStretch();
   cells_.push_back(cell);
