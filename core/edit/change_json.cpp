@@ -1,12 +1,12 @@
 #include "core/edit/change.h"
 #include "core/edit/sentence_json.h"
+#include "core/edit/value_json.h"
 #include "core/edit/weather_json.h"
 
 #include <nlohmann/json.hpp>
 
 #include <array>
 #include <concepts>
-#include <stdexcept>
 #include <type_traits>
 #include <utility>
 
@@ -15,174 +15,9 @@ namespace topwire {
 namespace {
 
 using Json = nlohmann::json;
-
-/// Thrown and caught inside this file only, beside the library's own.
-struct Unreadable : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
-
-template <class T>
-T orThrow(std::optional<T> value, const std::string& text) {
-  if (!value) throw Unreadable{text};
-  return *value;
-}
-
-/// Enumerators by their place in the list.
-template <class Enum, std::size_t Count>
-struct EnumWords {
-  std::array<const char*, Count> words;
-
-  Json write(Enum value) const { return words[static_cast<std::size_t>(value)]; }
-
-  Enum read(const Json& json) const {
-    const auto text = json.get<std::string>();
-    for (std::size_t i = 0; i < Count; ++i)
-      if (text == words[i]) return static_cast<Enum>(i);
-    throw Unreadable{text};
-  }
-};
-
-constexpr EnumWords<UnitSystem, 2> unitWords{{"metric", "us"}};
-constexpr EnumWords<PlantingKind, 3> kindWords{{"main", "pollinizer", "replant"}};
-constexpr EnumWords<Vigour, 3> vigourWords{{"weak", "moderate", "strong"}};
-constexpr EnumWords<Measure, 8> measureWords{{"trunk diameter",
-                                              "trunk girth",
-                                              "leader height",
-                                              "leader growth",
-                                              "shoot growth",
-                                              "fruit per tree",
-                                              "space filled",
-                                              "missing trees"}};
-
-Json toJson(Day day) {
-  return isoText(day);
-}
-
-Json toJson(Length length) {
-  return length.inMicrometres();
-}
-
-Json toJson(const RowSet& rows) {
-  return rowsText(rows);
-}
-
-Json toJson(UnitSystem units) {
-  return unitWords.write(units);
-}
-
-Json toJson(PlantingKind kind) {
-  return kindWords.write(kind);
-}
-
-Json toJson(Vigour vigour) {
-  return vigourWords.write(vigour);
-}
-
-Json toJson(Measure measure) {
-  return measureWords.write(measure);
-}
-
-Json toJson(const std::vector<std::int64_t>& numbers) {
-  return numbers;
-}
-
-Json toJson(const std::vector<Length>& lengths) {
-  Json json = Json::array();
-  for (const Length length : lengths) json.push_back(toJson(length));
-  return json;
-}
-
-Json toJson(const std::string& text) {
-  return text;
-}
-
-Json toJson(double number) {
-  return number;
-}
-
-Json toJson(const std::array<double, 12>& months) {
-  return months;
-}
-
-Json toJson(int number) {
-  return number;
-}
-
-template <class Tag>
-Json toJson(RecordId<Tag> id) {
-  return idText(id);
-}
-
-Json toJson(const DaySpan& span) {
-  return Json::array({isoText(span.first), isoText(span.last)});
-}
-
-void read(const Json& json, std::string& text) {
-  text = json.get<std::string>();
-}
-
-void read(const Json& json, int& number) {
-  number = json.get<int>();
-}
-
-void read(const Json& json, double& number) {
-  number = json.get<double>();
-}
-
-void read(const Json& json, Day& day) {
-  const auto text = json.get<std::string>();
-  day = orThrow(parseDay(text), text);
-}
-
-void read(const Json& json, Length& length) {
-  length = Length::micrometres(json.get<std::int64_t>());
-}
-
-void read(const Json& json, RowSet& rows) {
-  const auto text = json.get<std::string>();
-  ParsedRows parsed = parseRows(text);
-  if (parsed.fault) throw Unreadable{text};
-  rows = std::move(parsed.rows);
-}
-
-void read(const Json& json, UnitSystem& units) {
-  units = unitWords.read(json);
-}
-
-void read(const Json& json, PlantingKind& kind) {
-  kind = kindWords.read(json);
-}
-
-void read(const Json& json, Vigour& vigour) {
-  vigour = vigourWords.read(json);
-}
-
-void read(const Json& json, Measure& measure) {
-  measure = measureWords.read(json);
-}
-
-void read(const Json& json, std::vector<std::int64_t>& numbers) {
-  numbers = json.get<std::vector<std::int64_t>>();
-}
-
-void read(const Json& json, std::vector<Length>& lengths) {
-  for (const Json& length : json) read(length, lengths.emplace_back());
-}
-
-template <class Tag>
-void read(const Json& json, RecordId<Tag>& id) {
-  const auto text = json.get<std::string>();
-  id = orThrow(parseId<RecordId<Tag>>(text), text);
-}
-
-void read(const Json& json, DaySpan& span) {
-  read(json.at(0), span.first);
-  read(json.at(1), span.last);
-}
-
-void read(const Json& json, std::array<double, 12>& months) {
-  months = json.get<std::array<double, 12>>();
-}
+// Those of the values, which the records' own would hide.
+using topwire::read;
+using topwire::toJson;
 
 template <class T>
 Json toJson(const std::optional<T>& value);
@@ -433,13 +268,13 @@ Json toJson(const AnyEdit& any) {
 template <std::size_t Index = 0>
 AnyEdit readEdit(const Json& json) {
   if constexpr (Index == recordNames.size()) {
-    throw Unreadable{json.at("record").get<std::string>()};
+    throw UnreadableJson{json.at("record").get<std::string>()};
   } else {
     if (json.at("record") != recordNames[Index]) return readEdit<Index + 1>(json);
     std::variant_alternative_t<Index, AnyEdit> edit;
     read(json.at("before"), edit.before);
     read(json.at("after"), edit.after);
-    if (!edit.before && !edit.after) throw Unreadable{"an edit with neither side"};
+    if (!edit.before && !edit.after) throw UnreadableJson{"an edit with neither side"};
     return edit;
   }
 }
