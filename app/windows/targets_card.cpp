@@ -110,19 +110,27 @@ QLayout* TargetsCard::head() {
   plantings_->setMinimumContentsLength(14);
   measure_->setCheckable(true);
   why_->setCheckable(true);
-  auto* line = new QHBoxLayout;
-  line->setSpacing(8);
-  line->addWidget(textLabel(tr("Targets this season"), TypeSize::name, true), 1);
-  line->addWidget(plantings_);
-  line->addWidget(why_);
-  line->addWidget(measure_);
+  auto* title = new QHBoxLayout;
+  title->setSpacing(8);
+  title->addWidget(textLabel(tr("Targets this season"), TypeSize::name, true), 1);
+  title->addWidget(plantings_);
+  // A line of their own: beside the title they would not fit a window 1024 wide.
+  auto* ways = new QHBoxLayout;
+  ways->setSpacing(8);
+  ways->addWidget(why_);
+  ways->addWidget(measure_);
+  ways->addStretch();
+  auto* lines = new QVBoxLayout;
+  lines->setSpacing(8);
+  lines->addLayout(title);
+  lines->addLayout(ways);
   connect(plantings_, &QComboBox::currentIndexChanged, this, [this] {
     refresh();
     Q_EMIT chosenChanged();
   });
   connect(measure_, &QPushButton::clicked, this, &TargetsCard::measureWanted);
   connect(why_, &QPushButton::toggled, reasons_, &QWidget::setVisible);
-  return line;
+  return lines;
 }
 
 void TargetsCard::setMeasuring(bool open) {
