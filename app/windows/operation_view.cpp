@@ -1,7 +1,7 @@
 #include "app/windows/operation_view.h"
 
 #include "app/look/tokens.h"
-#include "app/paper/drawing.h"
+#include "app/paper/contact_sheet.h"
 #include "app/windows/block_panels.h"
 #include "app/windows/block_words.h"
 #include "app/windows/programme_words.h"
@@ -28,19 +28,18 @@ OperationDrawing::OperationDrawing(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
-void OperationDrawing::setDrawing(const std::string& name) {
-  name_ = name;
-  setVisible(drawingFor(name) != nullptr);
+void OperationDrawing::setDrawing(const std::string& name, int leaf) {
+  drawing_ = drawingFor(name, leaf);
+  setVisible(drawing_.has_value());
   update();
 }
 
 void OperationDrawing::paintEvent(QPaintEvent*) {
-  const Drawing* drawing = drawingFor(name_);
-  if (drawing == nullptr) return;
+  if (!drawing_) return;
   QPainter painter{this};
   painter.setRenderHint(QPainter::Antialiasing);
   const BaseColours& base = baseColours(currentTheme());
-  paint(painter, *drawing, rect(), base.text, base.raised);
+  paint(painter, *drawing_, rect(), base.text, base.raised);
 }
 
 OperationView::OperationView(Session& session, QWidget* parent)
@@ -92,7 +91,7 @@ void OperationView::show(const Operation& operation, const Programme& programme)
   for (const Words& line : operation.how) how << say(line);
   how_->setText(how.join(QLatin1Char('\n')));
   doneWhen_->setText(tr("Done when: %1").arg(say(operation.doneWhen)));
-  drawing_->setDrawing(operation.drawing);
+  drawing_->setDrawing(operation.drawing, firstLeafOf(operation));
   emptyOut(*facts_);
   addFacts(operation, programme);
 }

@@ -2,8 +2,11 @@
 
 #include "app/look/card.h"
 #include "app/models/session.h"
+#include "app/paper/drawing.h"
 
 #include <QGridLayout>
+
+#include <optional>
 
 namespace topwire {
 
@@ -14,7 +17,7 @@ class OperationDrawing : public QWidget {
 public:
   explicit OperationDrawing(QWidget* parent = nullptr);
 
-  void setDrawing(const std::string& name);
+  void setDrawing(const std::string& name, int leaf);
 
   QSize sizeHint() const override { return {200, 150}; }
 
@@ -22,7 +25,7 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
-  std::string name_;
+  std::optional<Drawing> drawing_;
 };
 
 /// One operation to read: what to do and how, when, on which trees, and why.
