@@ -106,15 +106,45 @@ void DoneCard::fill() {
 }
 
 void DoneCard::addPlanting(const PlantingReview& review) {
+  auto* work = new QWidget;
+  auto* lines = new QVBoxLayout{work};
+  lines->setContentsMargins(0, 0, 0, 0);
+  lines->setSpacing(4);
+  for (const ReviewedWork& each : byWork(review))
+    if (all_->isChecked() || isToldAlways(each.last)) lines->addWidget(workLine(each));
+  const bool any = lines->count() > 0;
   plantings_->addSpacing(6);
-  plantings_->addWidget(textLabel(
-      headOf(session_->orchard(), review.planting, review.leaf), TypeSize::name, true));
+  plantings_->addWidget(plantingHead(review, any ? work : nullptr));
   plantings_->addWidget(wrapping(
       mutedLabel(say(countsOf(review)) + QStringLiteral("  ") + say(hoursOf(review)),
                  TypeSize::body)));
-  for (const ReviewedWork& work : byWork(review))
-    if (all_->isChecked() || isToldAlways(work.last))
-      plantings_->addWidget(workLine(work));
+  plantings_->addWidget(work);
+  work->setVisible(any && open_.contains(review.planting));
+}
+
+/// The work of all plantings would push the other steps out of reach, so that each one's
+/// is unfolded when it is asked for.
+QWidget* DoneCard::plantingHead(const PlantingReview& review, QWidget* work) {
+  const QString name = headOf(session_->orchard(), review.planting, review.leaf);
+  auto* head = new QWidget;
+  auto* line = new QHBoxLayout{head};
+  line->setContentsMargins(0, 0, 0, 0);
+  line->addWidget(wrapping(textLabel(name, TypeSize::name, true)), 1);
+  if (work == nullptr) return head;
+  auto* unfold = new QPushButton{tr("Show the work")};
+  unfold->setCheckable(true);
+  unfold->setChecked(open_.contains(review.planting));
+  unfold->setAccessibleName(tr("Show the work of %1").arg(name));
+  line->addWidget(unfold);
+  connect(
+      unfold, &QPushButton::toggled, work, [this, work, id = review.planting](bool on) {
+        if (on)
+          open_.insert(id);
+        else
+          open_.erase(id);
+        work->setVisible(on);
+      });
+  return head;
 }
 
 QWidget* DoneCard::workLine(const ReviewedWork& work) const {

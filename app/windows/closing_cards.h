@@ -11,6 +11,8 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include <set>
+
 namespace topwire {
 
 /// "Creek 1: Gala".
@@ -40,10 +42,12 @@ public:
 private:
   void fill();
   void addPlanting(const PlantingReview& review);
+  QWidget* plantingHead(const PlantingReview& review, QWidget* work);
   QWidget* workLine(const ReviewedWork& work) const;
 
   Session* session_;
   SeasonReview review_;
+  std::set<PlantingId> open_;  ///< those whose work is unfolded
   QCheckBox* all_;
   QVBoxLayout* plantings_;
 };

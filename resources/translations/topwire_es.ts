@@ -2214,7 +2214,7 @@
     <name>ProgrammeWords</name>
     <message>
         <source>the planting day</source>
-        <translation>el día de plantar</translation>
+        <translation>la plantación</translation>
     </message>
     <message>
         <source>“%1” is done</source>
@@ -2350,7 +2350,7 @@
     </message>
     <message>
         <source>From %1 to %2</source>
-        <translation>De %1 a %2</translation>
+        <translation>Desde %1 hasta %2</translation>
     </message>
     <message>
         <source>once per planting</source>
@@ -4368,6 +4368,14 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Show the work</source>
+        <translation>Mostrar el trabajo</translation>
+    </message>
+    <message>
+        <source>Show the work of %1</source>
+        <translation>Mostrar el trabajo de %1</translation>
     </message>
 </context>
 <context>
