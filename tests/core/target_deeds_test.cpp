@@ -71,7 +71,7 @@ INSTANTIATE_TEST_SUITE_P(
                          m.measure = Measure::missingTrees;
                          m.values = {90'000};
                        },
-                       "values: The planting has 2000 trees"},
+                       "values: The planting has 1993 trees"},
         BadMeasurement{[](Measurement& m) { m.by = "two\nlines"; }, "by: Keep this on"},
         BadMeasurement{[](Measurement& m) { m.note.assign(5000, 'x'); },
                        "note: This text is too long"}));
