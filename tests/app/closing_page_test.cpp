@@ -59,7 +59,8 @@ TEST_F(ClosingPageTest, tellsWhatWasMissedAndOnAskingWhatLiesAhead) {
 }
 
 TEST_F(ClosingPageTest, tellsWhatIsStillToBeMeasured) {
-  EXPECT_THAT(allText("measuresCard"), HasSubstr("Creek: Gala: trunk, leader height"));
+  EXPECT_THAT(allText("measuresCard"),
+              HasSubstr("Creek: Gala: trunk diameter, leader height"));
   EXPECT_THAT(allText("measuresCard"), Not(HasSubstr("missing trees")));
 }
 

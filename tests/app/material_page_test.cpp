@@ -92,10 +92,11 @@ TEST_F(MaterialPageTest, ticksTakeMaterialOff) {
   choose("for a season");
   const std::string before = tableText();
   for (const TaskView& view : session.views()) {
-    if (view.task->key.operation != "leader-tie") continue;
+    const TaskKey& key = view.task->key;
+    if (key.operation != "leader-tie" || key.season != session.season()) continue;
     Tick tick;
     tick.id = session.ids().next<TickId>();
-    tick.task = view.task->key;
+    tick.task = key;
     tick.rows = RowSet::range(1, 5);
     tick.day = session.today();
     session.performOrTell(
