@@ -99,6 +99,7 @@ TEST_F(MaterialPageTest, ticksTakeMaterialOff) {
     tick.task = key;
     tick.rows = RowSet::range(1, 5);
     tick.day = session.today();
+    tick.by = "Ada";
     session.performOrTell(
         tickRows(session.orchard(), *view.task, session.titleOf(*view.task), tick));
     break;
