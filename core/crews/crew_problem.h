@@ -1,0 +1,126 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace topwire {
+
+/// Who can do how much of what, and what it costs to leave it: the crew plan's question,
+/// stripped of orchard and trade to whole numbers, so that the answer is the same on any
+/// machine.
+///
+/// Days count from 0, the first day planned; times of day are seconds from the start of
+/// work. Work is in worker-seconds: one worker for one second, at the pace of the fastest
+/// crew for that job. Loss is in thousandths of a worker-second.
+using Seconds = std::int64_t;
+using Loss = std::int64_t;
+
+struct RowOfWork {
+  int row = 0;     ///< its number in the block
+  Seconds work = 0;  ///< still to do in it, at least 1
+};
+
+/// One operation on one planting: rows that can be done by different gangs on different
+/// days, each row whole.
+struct CrewJob {
+  int block = 0;
+  int skill = 0;  ///< what it asks for; an index below CrewProblem::skills
+  std::vector<RowOfWork> rows;  ///< in the order of work
+  int opens = 0;   ///< the first day; may lie before day 0
+  int closes = 0;  ///< the last day without loss; may lie before day 0 or past the end
+  int last = 0;    ///< the last day on which it may be done; not before `closes`
+  Loss perDayLate = 0;  ///< for each worker-second, for each day past `closes`
+  Loss leftUndone = 0;  ///< for each worker-second not done by the plan's end
+  /// Jobs whose row of the same number has to be done before this one's is begun. A row
+  /// that such a job does not hold is done, or never asked for.
+  std::vector<int> needs;
+  bool young = false;  ///< trees in their first or second leaf
+  std::vector<bool> shut;  ///< by day: weather or a person forbids it; empty: never
+  /// By crew, in thousandths of `work`, 1000 or more: how long that crew takes. Empty:
+  /// all take 1000.
+  std::vector<int> pace;
+
+  Seconds work() const;
+  /// What a worker-second of it costs if done on `day`.
+  Loss lateOn(int day) const;
+  /// May be worked on that day, as far as its own window and `shut` say.
+  bool isOpenOn(int day) const;
+};
+
+/// A block is closed on `day` until `from`; the length of the day or more: all day.
+struct BlockShut {
+  int day = 0;
+  Seconds from = 0;
+};
+
+struct CrewBlock {
+  int workersAtMost = 1;  ///< at any one time
+  std::vector<BlockShut> shut;
+};
+
+/// People who work together and move together: a crew, or part of one.
+struct Gang {
+  int crew = 0;
+  std::vector<bool> skills;  ///< by skill
+  std::vector<int> workers;  ///< by day; 0 on a day off
+  /// By day: worker-seconds kept for young trees and used for nothing else.
+  std::vector<Seconds> keptForYoung;
+};
+
+/// A gang does nothing but this job on this day.
+struct GangPin {
+  int gang = 0;
+  int job = 0;
+  int day = 0;
+};
+
+struct CrewProblem {
+  int days = 0;
+  int skills = 1;
+  std::vector<Seconds> dayLength;  ///< by day; 0 where nobody works
+  std::vector<CrewBlock> blocks;
+  std::vector<CrewJob> jobs;
+  std::vector<Gang> gangs;
+  std::vector<GangPin> pins;
+  Seconds move = 20 * 60;  ///< of a gang's day, to go to another block and set up there
+  /// Block times block, instead of `move`, where not empty.
+  std::vector<std::vector<Seconds>> moveBetween;
+  /// 0: each gang goes where it is worth most. 1: a gang finishes what it began, and
+  /// keeps it to itself, unless much is lost by that.
+  double keepTogether = 0.5;
+
+  Seconds moveFrom(int block, int other) const;
+  /// Of all gangs, less what is lost to nobody: workers times the length of the day.
+  Seconds capacity(int day) const;
+  /// What is lost at worst: each job's work times its weight, seven days late or left
+  /// undone, whichever is less. Shares of loss are of this.
+  Loss stake() const;
+};
+
+/// One gang at one job for part of one day. Rows of a job are done in one stint each,
+/// except for a row longer than a gang's whole day, which goes on in that gang's next
+/// stint.
+struct Stint {
+  int gang = 0;
+  int day = 0;
+  int job = 0;
+  Seconds begin = 0;  ///< after the move to the block
+  Seconds end = 0;
+  int workers = 0;        ///< of the gang, at work in the block
+  std::vector<int> rows;  ///< indices into CrewJob::rows, finished or carried on
+  Seconds work = 0;       ///< worker-seconds at the pace of the fastest crew
+
+  friend bool operator==(const Stint&, const Stint&) = default;
+};
+
+struct CrewSchedule {
+  std::vector<Stint> stints;  ///< by day, gang, begin
+  std::vector<Seconds> undone;  ///< by job
+  Loss loss = 0;
+  Seconds moving = 0;  ///< worker-seconds spent on the way
+
+  friend bool operator==(const CrewSchedule&, const CrewSchedule&) = default;
+};
+
+}  // namespace topwire
