@@ -64,6 +64,8 @@ struct Gang {
   int crew = 0;
   std::vector<bool> skills;  ///< by skill
   std::vector<int> workers;  ///< by day; 0 on a day off
+  /// By day: how long it works, at most CrewProblem::dayLength; empty: just that.
+  std::vector<Seconds> length;
   /// By day: worker-seconds kept for young trees and used for nothing else.
   std::vector<Seconds> keptForYoung;
 };
@@ -91,7 +93,7 @@ struct CrewProblem {
   double keepTogether = 0.5;
 
   Seconds moveFrom(int block, int other) const;
-  /// Of all gangs, less what is lost to nobody: workers times the length of the day.
+  /// Of all gangs, in worker-seconds: workers times how long they work.
   Seconds capacity(int day) const;
   /// What is lost at worst: each job's work times its weight, seven days late or left
   /// undone, whichever is less. Shares of loss are of this.
