@@ -17,7 +17,7 @@ using Seconds = std::int64_t;
 using Loss = std::int64_t;
 
 struct RowOfWork {
-  int row = 0;     ///< its number in the block
+  int row = 0;       ///< its number in the block
   Seconds work = 0;  ///< still to do in it, at least 1
 };
 
@@ -25,9 +25,9 @@ struct RowOfWork {
 /// days, each row whole.
 struct CrewJob {
   int block = 0;
-  int skill = 0;  ///< what it asks for; an index below CrewProblem::skills
+  int skill = 0;                ///< what it asks for; an index below CrewProblem::skills
   std::vector<RowOfWork> rows;  ///< in the order of work
-  int opens = 0;   ///< the first day; may lie before day 0
+  int opens = 0;                ///< the first day; may lie before day 0
   int closes = 0;  ///< the last day without loss; may lie before day 0 or past the end
   int last = 0;    ///< the last day on which it may be done; not before `closes`
   Loss perDayLate = 0;  ///< for each worker-second, for each day past `closes`
@@ -35,7 +35,7 @@ struct CrewJob {
   /// Jobs whose row of the same number has to be done before this one's is begun. A row
   /// that such a job does not hold is done, or never asked for.
   std::vector<int> needs;
-  bool young = false;  ///< trees in their first or second leaf
+  bool young = false;      ///< trees in their first or second leaf
   std::vector<bool> shut;  ///< by day: weather or a person forbids it; empty: never
   /// By crew, in thousandths of `work`, 1000 or more: how long that crew takes. Empty:
   /// all take 1000.
@@ -117,7 +117,7 @@ struct Stint {
 };
 
 struct CrewSchedule {
-  std::vector<Stint> stints;  ///< by day, gang, begin
+  std::vector<Stint> stints;    ///< by day, gang, begin
   std::vector<Seconds> undone;  ///< by job
   Loss loss = 0;
   Seconds moving = 0;  ///< worker-seconds spent on the way

@@ -33,6 +33,7 @@ std::vector<DayRange> dayRanges(int days, int daily = 56);
 
 /// A min-cost flow: job -> skill-day -> gangs of equal skills on that day. Moves, whole
 /// rows, and needs between jobs are left out, which can only make it better.
-LabourFlow solveLabourFlow(const CrewProblem& problem, const std::vector<DayRange>& ranges);
+LabourFlow solveLabourFlow(const CrewProblem& problem,
+                           const std::vector<DayRange>& ranges);
 
 }  // namespace topwire

@@ -12,7 +12,7 @@ struct Shortage {
   std::vector<int> jobs;  ///< that compete for these days
   int skill = 0;
   int firstDay = 0;
-  int lastDay = 0;     ///< inclusive
+  int lastDay = 0;      ///< inclusive
   int workingDays = 0;  ///< among them
   Seconds missing = 0;  ///< worker-seconds that find no place
   /// What remains with any number of workers: blocks hold only so many, windows are only
