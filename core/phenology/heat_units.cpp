@@ -23,12 +23,12 @@ double wakingShare(int daysFromFebruary) {
   return 1 / (1 + std::exp(-daysFromFebruary / scaleDays));
 }
 
-double heatOf(HeatMeasure measure, DayRange day, int daysFromFebruary) {
+double heatOf(HeatMeasure measure, DayExtremes day, int daysFromFebruary) {
   return shareIn(measure, daysFromFebruary) * singleSine(day, {.lower = baseOf(measure)});
 }
 
 double expectedHeatOf(HeatMeasure measure,
-                      DayRange normal,
+                      DayExtremes normal,
                       double scatter,
                       int daysFromFebruary) {
   return shareIn(measure, daysFromFebruary)

@@ -22,10 +22,10 @@ double baseOf(HeatMeasure measure);
 double wakingShare(int daysFromFebruary);
 
 /// `daysFromFebruary` counts from 1 February, 1 August in the south.
-double heatOf(HeatMeasure measure, DayRange day, int daysFromFebruary);
+double heatOf(HeatMeasure measure, DayExtremes day, int daysFromFebruary);
 /// The mean over days that scatter around this normal; see expectedDegreeDays.
 double expectedHeatOf(HeatMeasure measure,
-                      DayRange normal,
+                      DayExtremes normal,
                       double scatter,
                       int daysFromFebruary);
 

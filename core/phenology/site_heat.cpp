@@ -228,8 +228,8 @@ SiteHeat::DailyHeat SiteHeat::shiftedNormalHeat(double shift) const {
   const DaySpan days = daysOf(season);
   DailyHeat heat;
   for (std::size_t i = 0; i < climate_->minimum.size(); ++i) {
-    const DayRange normal{climate_->minimum[i] + correction_.minimum + shift,
-                          climate_->maximum[i] + correction_.maximum + shift};
+    const DayExtremes normal{climate_->minimum[i] + correction_.minimum + shift,
+                             climate_->maximum[i] + correction_.maximum + shift};
     const Day day = plusDays(days.first, static_cast<int>(i));
     heat.push_back(
         expectedHeatOf(measure_, normal, scatter, daysFromFebruary(season, day)));

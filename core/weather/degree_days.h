@@ -4,7 +4,7 @@ namespace topwire {
 
 /// A day's minimum and maximum, in the unit the thresholds are given in. Swapped silently
 /// by the functions below if the minimum is the higher one.
-struct DayRange {
+struct DayExtremes {
   double minimum;
   double maximum;
 };
@@ -22,14 +22,14 @@ struct Thresholds {
 
 /// Degree days of one day, each by one published method. A sum is only valid with the
 /// method its requirement was derived with.
-double simpleAverage(DayRange day, double lower);
+double simpleAverage(DayExtremes day, double lower);
 /// Both temperatures clamped to the thresholds first (McMaster and Wilhelm 1997, method
 /// 2).
-double modifiedAverage(DayRange day, double lower, double upper);
-double singleTriangle(DayRange day, Thresholds thresholds);
-double singleSine(DayRange day, Thresholds thresholds);
+double modifiedAverage(DayExtremes day, double lower, double upper);
+double singleTriangle(DayExtremes day, Thresholds thresholds);
+double singleSine(DayExtremes day, Thresholds thresholds);
 /// The day's second half falls to the next day's minimum.
-double doubleTriangle(DayRange day, double nextMinimum, Thresholds thresholds);
-double doubleSine(DayRange day, double nextMinimum, Thresholds thresholds);
+double doubleTriangle(DayExtremes day, double nextMinimum, Thresholds thresholds);
+double doubleSine(DayExtremes day, double nextMinimum, Thresholds thresholds);
 
 }  // namespace topwire

@@ -71,7 +71,7 @@ double lapseCorrection(Length site, Length station) {
   return -lapseRate * (site - station).inMetres();
 }
 
-double expectedDegreeDays(DayRange normal, double lower, double scatter) {
+double expectedDegreeDays(DayExtremes normal, double lower, double scatter) {
   double sum = 0;
   for (const double deviate : equallyLikely) {
     const double shift = scatter * deviate;

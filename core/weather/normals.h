@@ -24,6 +24,6 @@ double lapseCorrection(Length site, Length station);
 
 /// Mean single-sine degree days of days that scatter around the given normal with the
 /// standard deviation `scatter` (degrees C), over ten equally likely shifts.
-double expectedDegreeDays(DayRange normal, double lower, double scatter);
+double expectedDegreeDays(DayExtremes normal, double lower, double scatter);
 
 }  // namespace topwire

@@ -68,8 +68,8 @@ void WeatherCollector::rainIs(RainUnit unit, UnitOrigin origin) {
   rainUnitKnown_ = true;
 }
 
-std::vector<DayRange> WeatherCollector::wholeDaysAsWritten() const {
-  std::vector<DayRange> days;
+std::vector<DayExtremes> WeatherCollector::wholeDaysAsWritten() const {
+  std::vector<DayExtremes> days;
   for (const auto& chunk : chunks_) {
     if (!chunk) continue;
     for (const Slot& slot : *chunk)
@@ -195,7 +195,7 @@ void WeatherCollector::settlePeriod() {
 
 void WeatherCollector::settleDoubt() {
   if (report_.unitOrigin == UnitOrigin::format) return;
-  std::vector<DayRange> days;
+  std::vector<DayExtremes> days;
   for (const auto& [day, weather] : days_)
     if (weather.whole()) days.push_back({*weather.minimum, *weather.maximum});
   report_.doubt = doubtOf(std::move(days), report_.unit);

@@ -83,7 +83,7 @@ private:
   using Chunk = std::array<Slot, chunkDays>;
 
   Slot& slotOf(Day day);
-  std::vector<DayRange> wholeDaysAsWritten() const;
+  std::vector<DayExtremes> wholeDaysAsWritten() const;
   std::vector<double> rainAsWritten() const;
   void settleUnits();
   void settleDays();

@@ -39,22 +39,24 @@ double quantile(std::vector<double> values, double share) {
 }
 
 /// One day in fifty is warmer.
-double warmAfternoon(const std::vector<DayRange>& days) {
+double warmAfternoon(const std::vector<DayExtremes>& days) {
   std::vector<double> maxima;
   maxima.reserve(days.size());
-  for (const DayRange& day : days) maxima.push_back(std::max(day.minimum, day.maximum));
+  for (const DayExtremes& day : days)
+    maxima.push_back(std::max(day.minimum, day.maximum));
   return quantile(std::move(maxima), 0.98);
 }
 
-double usualSpread(const std::vector<DayRange>& days) {
+double usualSpread(const std::vector<DayExtremes>& days) {
   std::vector<double> spreads;
   spreads.reserve(days.size());
-  for (const DayRange& day : days) spreads.push_back(std::abs(day.maximum - day.minimum));
+  for (const DayExtremes& day : days)
+    spreads.push_back(std::abs(day.maximum - day.minimum));
   return quantile(std::move(spreads), 0.5);
 }
 
-bool allWhole(const std::vector<DayRange>& days) {
-  return std::ranges::all_of(days, [](const DayRange& day) {
+bool allWhole(const std::vector<DayExtremes>& days) {
+  return std::ranges::all_of(days, [](const DayExtremes& day) {
     return day.minimum == std::trunc(day.minimum)
            && day.maximum == std::trunc(day.maximum);
   });
@@ -99,8 +101,8 @@ bool isMissingCode(double value) {
   return std::ranges::find(codes, std::abs(value)) != codes.end();
 }
 
-UnitGuess likeliestUnit(std::vector<DayRange> days) {
-  std::erase_if(days, [](const DayRange& day) {
+UnitGuess likeliestUnit(std::vector<DayExtremes> days) {
+  std::erase_if(days, [](const DayExtremes& day) {
     return isMissingCode(day.minimum) || isMissingCode(day.maximum);
   });
   if (days.empty()) return {};
@@ -121,7 +123,7 @@ RainUnit likeliestRainUnit(const std::vector<double>& amounts, TemperatureUnit u
                                                      : RainUnit::inches;
 }
 
-std::optional<Sentence> doubtOf(std::vector<DayRange> days, TemperatureUnit taken) {
+std::optional<Sentence> doubtOf(std::vector<DayExtremes> days, TemperatureUnit taken) {
   if (days.empty()) return std::nullopt;
   const double warm = warmAfternoon(days);
   if (warm > hottestAfternoon)

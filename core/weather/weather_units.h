@@ -29,12 +29,12 @@ struct UnitGuess {
 };
 
 /// The unit that days of both temperatures are most likely in, as they stand in the file.
-UnitGuess likeliestUnit(std::vector<DayRange> days);
+UnitGuess likeliestUnit(std::vector<DayExtremes> days);
 /// The unit of daily rain amounts in a file whose temperatures are in `unit`.
 RainUnit likeliestRainUnit(const std::vector<double>& amounts, TemperatureUnit unit);
 
 /// What speaks against days in degrees C being what they were taken for; nothing where
 /// nothing does.
-std::optional<Sentence> doubtOf(std::vector<DayRange> days, TemperatureUnit taken);
+std::optional<Sentence> doubtOf(std::vector<DayExtremes> days, TemperatureUnit taken);
 
 }  // namespace topwire

@@ -10,8 +10,8 @@ constexpr double base = 6.1;
 constexpr double hot = 30;
 
 TEST(DegreeDays, ACrossedMinimumAndMaximumAreSwapped) {
-  const DayRange day{2, 14};
-  const DayRange crossed{14, 2};
+  const DayExtremes day{2, 14};
+  const DayExtremes crossed{14, 2};
   const Thresholds limits{base, 12, Cutoff::horizontal};
   EXPECT_DOUBLE_EQ(singleSine(crossed, limits), singleSine(day, limits));
   EXPECT_DOUBLE_EQ(singleTriangle(crossed, limits), singleTriangle(day, limits));
@@ -29,7 +29,7 @@ TEST(DegreeDays, NothingBelowTheThresholdAndTheMeanAboveIt) {
 }
 
 TEST(DegreeDays, ADayHotThroughoutCountsByItsCutoff) {
-  const DayRange day{32, 36};
+  const DayExtremes day{32, 36};
   for (const auto method : {singleSine, singleTriangle}) {
     EXPECT_DOUBLE_EQ(method(day, {10}), 24);
     EXPECT_DOUBLE_EQ(method(day, {10, hot, Cutoff::horizontal}), 20);
@@ -39,7 +39,7 @@ TEST(DegreeDays, ADayHotThroughoutCountsByItsCutoff) {
 }
 
 TEST(DegreeDays, ACutoffThatIsNotReachedChangesNothing) {
-  const DayRange day{1, 29};
+  const DayExtremes day{1, 29};
   for (const Cutoff cutoff :
        {Cutoff::horizontal, Cutoff::intermediate, Cutoff::vertical}) {
     EXPECT_DOUBLE_EQ(singleSine(day, {base, hot, cutoff}), singleSine(day, {base}));

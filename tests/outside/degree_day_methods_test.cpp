@@ -21,7 +21,7 @@ namespace topwire {
 namespace {
 
 struct ZalomRow {
-  DayRange day;
+  DayExtremes day;
   double nextMinimum;
   double singleTriangle;
   double doubleTriangle;
@@ -79,7 +79,7 @@ TEST(DegreeDayMethods, McMasterAndWilhelmTable1) {
                            {10, -2, 4, 5},
                            {15, 2, 8.5, 8.5}};
   for (const Row& row : table) {
-    const DayRange day{row.minimum, row.maximum};
+    const DayExtremes day{row.minimum, row.maximum};
     EXPECT_DOUBLE_EQ(simpleAverage(day, 0), row.method1) << row.maximum;
     EXPECT_DOUBLE_EQ(modifiedAverage(day, 0, 100), row.method2) << row.maximum;
   }
@@ -95,7 +95,7 @@ TEST(DegreeDayMethods, AveragesOfTheServicesOwnExamples) {
 TEST(DegreeDayMethods, FourMethodsOnOneDay) {
   struct Row {
     double base;
-    DayRange day;
+    DayExtremes day;
     double average;
     double modified;
     double triangle;
@@ -165,11 +165,11 @@ double rate(double temperature, Thresholds limits) {
 }
 
 /// Half a day's course, minimum at 0 to maximum at 1; the other half mirrors it.
-double onTriangle(DayRange day, double at) {
+double onTriangle(DayExtremes day, double at) {
   return day.minimum + (day.maximum - day.minimum) * at;
 }
 
-double onSine(DayRange day, double at) {
+double onSine(DayExtremes day, double at) {
   const double half = (day.maximum - day.minimum) / 2;
   return day.minimum + half * (1 + std::sin(std::numbers::pi * (at - 0.5)));
 }
@@ -183,7 +183,7 @@ TEST(DegreeDayMethods, AgreeWithNumericIntegrationOfTheDaysCourse) {
   std::uniform_real_distribution<double> span{0.5, 24};
   for (int i = 0; i < 150; ++i) {
     const double minimum = coldest(random);
-    const DayRange day{minimum, minimum + span(random)};
+    const DayExtremes day{minimum, minimum + span(random)};
     for (const Cutoff cutoff : allCutoffs) {
       // A vertical cutoff makes the integrand jump, which quadrature may miss by a
       // sliver.
@@ -214,7 +214,7 @@ TEST(DegreeDayMethods, SpringSumsOfARealRecord) {
   while (std::getline(file, line)) {
     const Day day = parseDay(line.substr(0, 10)).value();
     std::istringstream values{line.substr(11)};
-    DayRange range{};
+    DayExtremes range{};
     char comma = 0;
     values >> range.minimum >> comma >> range.maximum;
     if (dayOfYear(day) <= 120) sums[yearOf(day)] += singleSine(range, {6.1});
