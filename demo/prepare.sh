@@ -6,7 +6,7 @@ run_packages=(
   qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
   qt6-qpa-plugins libqt6svg6 libqt6opengl6-dev libgl-dev libxkbcommon-dev
   libhowardhinnant-date-dev libexpected-dev libtomlplusplus-dev nlohmann-json3-dev
-  libcli11-dev libsqlite3-dev fonts-noto-core
+  libcli11-dev libsqlite3-dev liblemon-dev fonts-noto-core
 )
 
 as_root() {

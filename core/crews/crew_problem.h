@@ -57,6 +57,9 @@ struct BlockShut {
 struct CrewBlock {
   int workersAtMost = 1;  ///< at any one time
   std::vector<BlockShut> shut;
+
+  /// From the start of work; 0 on a day it is not shut.
+  Seconds closedUntil(int day) const;
 };
 
 /// People who work together and move together: a crew, or part of one.
@@ -68,6 +71,11 @@ struct Gang {
   std::vector<Seconds> length;
   /// By day: worker-seconds kept for young trees and used for nothing else.
   std::vector<Seconds> keptForYoung;
+
+  bool hasSkill(int skill) const;
+  /// 0 past the end of `workers`, and so the next for `keptForYoung`.
+  int workersOn(int day) const;
+  Seconds keptOn(int day) const;
 };
 
 /// A gang does nothing but this job on this day.
@@ -92,17 +100,24 @@ struct CrewProblem {
   /// keeps it to itself, unless much is lost by that.
   double keepTogether = 0.5;
 
+  /// 0 past the end of `dayLength`.
+  Seconds lengthOf(int day) const;
+  /// 0 inside a block.
   Seconds moveFrom(int block, int other) const;
   /// Of all gangs, in worker-seconds: workers times how long they work.
   Seconds capacity(int day) const;
+  /// Worker-seconds of the job that its block has room for on `day`, were nobody else
+  /// in it; 0 where job or block is shut.
+  Seconds roomFor(const CrewJob& job, int day) const;
   /// What is lost at worst: each job's work times its weight, seven days late or left
-  /// undone, whichever is less. Shares of loss are of this.
+  /// undone, whichever is less; left undone where it cannot be late. Shares of loss are
+  /// of this.
   Loss stake() const;
 };
 
 /// One gang at one job for part of one day. Rows of a job are done in one stint each,
 /// except for a row longer than a gang's whole day, which goes on in that gang's next
-/// stint.
+/// stint at this job.
 struct Stint {
   int gang = 0;
   int day = 0;

@@ -1,0 +1,85 @@
+#include "core/crews/crew_problem.h"
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+Loss weightOf(const CrewJob& job) {
+  const bool canBeLate = job.last > job.closes && job.perDayLate > 0;
+  return canBeLate ? std::min(7 * job.perDayLate, job.leftUndone) : job.leftUndone;
+}
+
+}  // namespace
+
+Seconds CrewJob::work() const {
+  Seconds sum = 0;
+  for (const RowOfWork& row : rows) sum += row.work;
+  return sum;
+}
+
+Loss CrewJob::lateOn(int day) const {
+  return day > closes ? (day - closes) * perDayLate : 0;
+}
+
+bool CrewJob::isOpenOn(int day) const {
+  if (day < opens || day > last) return false;
+  const auto at = static_cast<std::size_t>(day);
+  return at >= shut.size() || !shut[at];
+}
+
+Seconds CrewBlock::closedUntil(int day) const {
+  Seconds until = 0;
+  for (const BlockShut& closing : shut)
+    if (closing.day == day) until = std::max(until, closing.from);
+  return until;
+}
+
+bool Gang::hasSkill(int skill) const {
+  const auto at = static_cast<std::size_t>(skill);
+  return at < skills.size() && skills[at];
+}
+
+int Gang::workersOn(int day) const {
+  const auto at = static_cast<std::size_t>(day);
+  return at < workers.size() ? workers[at] : 0;
+}
+
+Seconds Gang::keptOn(int day) const {
+  const auto at = static_cast<std::size_t>(day);
+  return at < keptForYoung.size() ? keptForYoung[at] : 0;
+}
+
+Seconds CrewProblem::lengthOf(int day) const {
+  const auto at = static_cast<std::size_t>(day);
+  return at < dayLength.size() ? dayLength[at] : 0;
+}
+
+Seconds CrewProblem::moveFrom(int block, int other) const {
+  if (block == other) return 0;
+  const auto from = static_cast<std::size_t>(block);
+  const auto to = static_cast<std::size_t>(other);
+  return moveBetween.empty() ? move : moveBetween[from][to];
+}
+
+Seconds CrewProblem::capacity(int day) const {
+  Seconds sum = 0;
+  for (const Gang& gang : gangs) sum += gang.workersOn(day) * lengthOf(day);
+  return sum;
+}
+
+Seconds CrewProblem::roomFor(const CrewJob& job, int day) const {
+  if (!job.isOpenOn(day)) return 0;
+  const CrewBlock& block = blocks[static_cast<std::size_t>(job.block)];
+  return block.workersAtMost
+         * std::max<Seconds>(0, lengthOf(day) - block.closedUntil(day));
+}
+
+Loss CrewProblem::stake() const {
+  Loss sum = 0;
+  for (const CrewJob& job : jobs) sum += job.work() * weightOf(job);
+  return sum;
+}
+
+}  // namespace topwire
