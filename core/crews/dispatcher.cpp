@@ -1,0 +1,238 @@
+#include "core/crews/dispatcher.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace topwire {
+
+namespace {
+
+std::size_t at(int index) {
+  return static_cast<std::size_t>(index);
+}
+
+/// How many jobs a gang looks at before it chooses.
+constexpr int looksAt = 16;
+
+}  // namespace
+
+Dispatcher::Dispatcher(const FlatProblem& problem, const JobValues& values)
+    : problem_{problem}, values_{values} {
+  const double keep = std::clamp(problem.asked().keepTogether, 0.0, 1.0);
+  stay_ = 1024 + std::llround(keep * 1024);
+  leave_ = 1024 - std::llround(keep * 614);
+  jobs_.resize(problem.jobs.size());
+  gangs_.resize(problem.gangs.size());
+  doneAt_.resize(at(problem.doneSlots));
+  today_.resize(problem.jobs.size());
+  worth_.resize(problem.jobs.size());
+  ranked_.resize(at(problem.asked().skills));
+  blockStints_.assign(problem.asked().blocks.size(), -1);
+  std::size_t rows = 0;
+  for (const FlatJob& job : problem.jobs) rows += at(job.rows) + 1;
+  taken_.resize(rows);
+}
+
+bool Dispatcher::Turn::after(const Turn& other) const {
+  return std::tie(now, order, gang) > std::tie(other.now, other.order, other.gang);
+}
+
+void Dispatcher::reset() {
+  for (std::size_t job = 0; job < jobs_.size(); ++job)
+    jobs_[job] = {problem_.jobs[job].work, 0, -1, 0};
+  gangs_.assign(gangs_.size(), {});
+  std::ranges::fill(taken_, char{0});
+  std::ranges::fill(doneAt_, never);
+  std::ranges::fill(today_, 0);
+  for (RankedJobs& ranked : ranked_) ranked.clear();
+  placed_.clear();
+  listedRows_.clear();
+  opened_ = 0;
+  late_ = 0;
+  missed_ = 0;
+}
+
+Loss Dispatcher::run(const std::vector<int>& lifts, Loss worst) {
+  reset();
+  for (int day = 0; day < problem_.days(); ++day) {
+    planDay(day, lifts);
+    if (late_ + missed_ > worst) return late_ + missed_;
+  }
+  return late_ + leftBehind();
+}
+
+Loss Dispatcher::leftBehind() const {
+  Loss loss = 0;
+  for (std::size_t job = 0; job < jobs_.size(); ++job)
+    loss += jobs_[job].left * problem_.jobs[job].leftUndone;
+  for (const GangState& gang : gangs_)
+    if (gang.carriedJob >= 0)
+      loss += gang.carriedLeft * problem_.job(gang.carriedJob).leftUndone;
+  return loss;
+}
+
+void Dispatcher::planDay(int day, const std::vector<int>& lifts) {
+  day_ = day;
+  dayLength_ = problem_.asked().lengthOf(day);
+  if (dayLength_ == 0) return;
+  for (const int block : blocksUsed_) blockStints_[at(block)] = -1;
+  blocksUsed_.clear();
+  idle_.clear();
+  woken_.clear();
+  cramped_.clear();
+  rankJobs(lifts);
+  queueGangs();
+  while (!turns_.empty()) {
+    const Turn turn = turns_.front();
+    std::pop_heap(turns_.begin(), turns_.end(), [](const Turn& one, const Turn& other) {
+      return one.after(other);
+    });
+    turns_.pop_back();
+    take(turn);
+  }
+}
+
+bool Dispatcher::isOver(int job) const {
+  return jobs_[at(job)].left == 0 || day_ > problem_.job(job).lastDay;
+}
+
+void Dispatcher::rankJobs(const std::vector<int>& lifts) {
+  const auto& opening = problem_.byFirstDay;
+  while (opened_ < opening.size() && problem_.job(opening[opened_]).firstDay <= day_) {
+    const int job = opening[opened_++];
+    ranked_[at(problem_.job(job).skill)].add(job);
+  }
+  const auto worthOf = [&](int number) -> std::int64_t {
+    const FlatJob& job = problem_.job(number);
+    JobState& state = jobs_[at(number)];
+    std::int64_t& worth = today_[at(number)];
+    worth = worth_[at(number)] = 0;
+    if (isOver(number)) {
+      missed_ += state.left * job.leftUndone;
+      return -1;
+    }
+    if (!problem_.openOn(job, day_)) return 0;
+    worth = values_.worth(job, day_, state.left);
+    if (!lifts.empty())
+      worth = std::max<std::int64_t>(1, worth * lifts[at(number)] / 1024);
+    worth_[at(number)] = worth;
+    return state.waits == never ? worth = 0 : worth;
+  };
+  const std::size_t front = 4 * problem_.gangs.size() + 2 * looksAt;
+  for (RankedJobs& ranked : ranked_) ranked.rankBy(worthOf, front);
+}
+
+void Dispatcher::queueGangs() {
+  fewWorkers_ = std::numeric_limits<int>::max();
+  for (int gang = 0; gang < static_cast<int>(gangs_.size()); ++gang) {
+    GangState& state = gangs_[at(gang)];
+    const GangDay& today = problem_.gangDay(gang, day_);
+    state.workers = today.workers;
+    state.forAll = today.forAll;
+    state.block = -1;
+    if (today.workers == 0) continue;
+    fewWorkers_ = std::min(fewWorkers_, (3 * today.workers + 3) / 4);
+    int order = 2 + problem_.gangs[at(gang)].skillCount;
+    if (!problem_.pinsOf(gang, day_).empty())
+      order = 0;
+    else if (state.carriedJob >= 0)
+      order = 1;
+    push({0, order, gang});
+  }
+}
+
+void Dispatcher::push(Turn turn) {
+  turns_.push_back(turn);
+  std::push_heap(turns_.begin(), turns_.end(), [](const Turn& one, const Turn& other) {
+    return one.after(other);
+  });
+}
+
+void Dispatcher::take(const Turn& turn) {
+  if (takePinned(turn)) return;
+  const GangState& gang = gangs_[at(turn.gang)];
+  const int carried = gang.carriedJob;
+  if (carried >= 0 && problem_.openOn(problem_.job(carried), day_)
+      && takeOffered(turn, carried))
+    return;
+  Offer best;
+  if (gang.block >= 0) offerInBlock(turn, best);
+  offerAny(turn, woken_, best);
+  offerRanked(turn, best);
+  if (best.job < 0) offerAny(turn, cramped_, best);
+  if (best.job >= 0)
+    place(turn, best);
+  else
+    idle_.push_back(turn.gang);
+}
+
+bool Dispatcher::takePinned(const Turn& turn) {
+  for (const GangPin& pin : problem_.pinsOf(turn.gang, day_))
+    if (takeOffered(turn, pin.job)) return true;
+  return false;
+}
+
+bool Dispatcher::takeOffered(const Turn& turn, int job) {
+  Offer offer;
+  if (!fit(turn, job, offer)) return false;
+  place(turn, offer);
+  return true;
+}
+
+void Dispatcher::offerInBlock(const Turn& turn, Offer& best) {
+  const auto skills = problem_.gangs[at(turn.gang)].skills;
+  for (const int job : problem_.jobsOfBlock(gangs_[at(turn.gang)].block))
+    if (today_[at(job)] > 0 && (skills >> problem_.job(job).skill & 1U) != 0)
+      compare(turn, job, best);
+}
+
+void Dispatcher::offerAny(const Turn& turn, const std::vector<int>& jobs, Offer& best) {
+  const auto skills = problem_.gangs[at(turn.gang)].skills;
+  int looked = 0;
+  for (const int job : jobs) {
+    if (jobs_[at(job)].left == 0 || (skills >> problem_.job(job).skill & 1U) == 0)
+      continue;
+    compare(turn, job, best);
+    if (++looked == looksAt) return;
+  }
+}
+
+void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
+  const auto skills = problem_.gangs[at(turn.gang)].skills;
+  heads_.clear();
+  for (int skill = 0; skill < static_cast<int>(ranked_.size()); ++skill)
+    if ((skills >> skill & 1U) != 0)
+      heads_.emplace_back(skill, ranked_[at(skill)].next(0, today_));
+  int looked = 0;
+  for (int tried = 0; looked < looksAt && tried < 4 * looksAt; ++tried) {
+    std::pair<int, std::size_t>* head = nullptr;
+    for (auto& one : heads_) {
+      const RankedJobs& ranked = ranked_[at(one.first)];
+      if (one.second == ranked.size()) continue;
+      if (head == nullptr
+          || ranked[one.second].before(ranked_[at(head->first)][head->second]))
+        head = &one;
+    }
+    if (head == nullptr) return;
+    RankedJobs& ranked = ranked_[at(head->first)];
+    const RankedJob next = ranked[head->second];
+    // No job further down can do better, were the gang in its block already.
+    if (next.worth * stay_ <= best.score) return;
+    if (compare(turn, next.job, best)) ++looked;
+    head->second = ranked.next(head->second + 1, today_);
+  }
+}
+
+bool Dispatcher::compare(const Turn& turn, int job, Offer& best) {
+  Offer offer;
+  if (!fit(turn, job, offer)) return false;
+  // It would spend longer on the way than at work.
+  if (offer.time < offer.begin - turn.now) return false;
+  offer.score = score(turn, offer);
+  if (offer.score > best.score || (offer.score == best.score && job < best.job))
+    best = offer;
+  return 4 * offer.workers >= 3 * gangs_[at(turn.gang)].workers;
+}
+
+}  // namespace topwire

@@ -1,0 +1,143 @@
+#pragma once
+
+#include "core/crews/flat_problem.h"
+#include "core/crews/job_values.h"
+#include "core/crews/ranked_jobs.h"
+
+#include <cstdint>
+#include <limits>
+#include <vector>
+
+namespace topwire {
+
+/// Goes through the days of a problem again and again without asking for memory anew.
+/// Within a day the gang that is free first chooses first.
+class Dispatcher {
+public:
+  /// Both have to outlive it.
+  Dispatcher(const FlatProblem& problem, const JobValues& values);
+
+  /// The loss of the plan made; any figure above `worst` once it is clear that it will be
+  /// more. `lifts`: by job, what its worth is multiplied by, in 1024ths; empty: 1024.
+  Loss run(const std::vector<int>& lifts = {},
+           Loss worst = std::numeric_limits<Loss>::max());
+  /// Of the last run.
+  CrewSchedule schedule() const;
+
+private:
+  /// A day and a second of it, comparable.
+  using Moment = std::int64_t;
+  static constexpr Moment never = std::numeric_limits<Moment>::max();
+
+  struct JobState {
+    Seconds left = 0;  ///< in rows not yet begun
+    int nextRow = 0;
+    int owner = -1;    ///< the gang that was at it last
+    Moment waits = 0;  ///< nothing it needs is done before
+  };
+
+  struct GangState {
+    int workers = 0;
+    int block = -1;  ///< where it stands today
+    Seconds forAll = 0;
+    int carriedJob = -1;
+    int carriedRow = 0;
+    Seconds carriedLeft = 0;
+  };
+
+  struct Turn {
+    Seconds now = 0;
+    int order = 0;
+    int gang = 0;
+    bool after(const Turn& other) const;
+  };
+
+  struct Offer {
+    int job = -1;
+    int row = -1;  ///< the one that is carried on, if any
+    int workers = 0;
+    Seconds begin = 0;
+    Seconds time = 0;      ///< until the gang has to stop
+    Seconds capacity = 0;  ///< worker-seconds of the job that fit into it
+    Seconds work = 0;      ///< that will be done
+    std::int64_t score = -1;
+  };
+
+  struct Placed {
+    int gang = 0;
+    int day = 0;
+    int job = 0;
+    int workers = 0;
+    Seconds begin = 0;
+    Seconds end = 0;
+    Seconds work = 0;
+    int firstRow = 0;  ///< or where its rows are listed
+    int rows = 0;
+    bool listed = false;
+    int nextInBlock = -1;
+  };
+
+  void reset();
+  Loss leftBehind() const;
+  void planDay(int day, const std::vector<int>& lifts);
+  void rankJobs(const std::vector<int>& lifts);
+  void queueGangs();
+  void push(Turn turn);
+  void take(const Turn& turn);
+  bool takePinned(const Turn& turn);
+  void offerInBlock(const Turn& turn, Offer& best);
+  void offerRanked(const Turn& turn, Offer& best);
+  void offerAny(const Turn& turn, const std::vector<int>& jobs, Offer& best);
+  /// Whether it could be done by the whole gang, more or less.
+  bool compare(const Turn& turn, int job, Offer& best);
+  bool fit(const Turn& turn, int job, Offer& offer);
+  bool fitTime(const Turn& turn, const FlatJob& job, Offer& offer);
+  bool fitRows(const Turn& turn, const FlatJob& job, Offer& offer);
+  bool fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer);
+  bool takeOffered(const Turn& turn, int job);
+  Seconds startOf(const FlatJob& job, const Turn& turn) const;
+  int roomFrom(const FlatJob& job, Seconds& begin) const;
+  Moment readyAt(const FlatJob& job, int row) const;
+  bool isLongerThanDay(const FlatJob& job, int gang, Seconds work) const;
+  bool isOver(int job) const;
+  std::int64_t score(const Turn& turn, const Offer& offer) const;
+  Seconds otherWorkInBlock(const Turn& turn, const Offer& offer) const;
+  std::int64_t togetherness(const Turn& turn, int job) const;
+  void place(const Turn& turn, const Offer& offer);
+  void placeRows(const FlatJob& job, const Offer& offer, Placed& placed);
+  void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
+  void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);
+  void markDone(const FlatJob& job, int row, Seconds end);
+  void wakeWaiting(const Offer& offer, Seconds end);
+
+  Moment moment(Seconds time) const { return Moment{day_} << 20 | time; }
+
+  const FlatProblem& problem_;
+  const JobValues& values_;
+  std::int64_t stay_ = 1024;   ///< what a gang's own job counts for it
+  std::int64_t leave_ = 1024;  ///< what another gang's counts
+  int fewWorkers_ = 0;  ///< less room than this is left to those who find nothing else
+  int day_ = 0;
+  Seconds dayLength_ = 0;
+  std::vector<JobState> jobs_;
+  std::vector<GangState> gangs_;
+  std::vector<char> taken_;          ///< by row of jobs gone through row by row
+  std::vector<Moment> doneAt_;       ///< by slot
+  std::vector<std::int64_t> today_;  ///< by job: worth, 0 where not to be had today
+  std::vector<std::int64_t> worth_;  ///< by job: the same, also while it waits
+  std::vector<RankedJobs> ranked_;   ///< by skill
+  std::vector<Turn> turns_;          ///< a heap
+  std::vector<int> idle_;
+  std::vector<int> cramped_;      ///< jobs with little room left today
+  std::vector<int> woken_;        ///< jobs that something was done for today
+  std::vector<int> blockStints_;  ///< by block: its last stint today; -1: none
+  std::vector<int> blocksUsed_;
+  std::vector<Placed> placed_;
+  std::vector<int> listedRows_;
+  std::vector<std::pair<int, std::size_t>> heads_;  ///< skill and position, while ranking
+  std::size_t opened_ = 0;
+  Loss late_ = 0;
+  Loss missed_ = 0;
+};
+
+}  // namespace topwire

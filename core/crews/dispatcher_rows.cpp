@@ -1,0 +1,176 @@
+#include "core/crews/dispatcher.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace topwire {
+
+namespace {
+
+std::size_t at(int index) {
+  return static_cast<std::size_t>(index);
+}
+
+Seconds timeFor(Seconds work, int workers, int pace) {
+  const Seconds each = 1000 * Seconds{workers};
+  return (work * pace + each - 1) / each;
+}
+
+}  // namespace
+
+void Dispatcher::place(const Turn& turn, const Offer& offer) {
+  const FlatJob& job = problem_.job(offer.job);
+  GangState& gang = gangs_[at(turn.gang)];
+  Placed placed;
+  placed.gang = turn.gang;
+  placed.day = day_;
+  placed.job = offer.job;
+  placed.workers = offer.workers;
+  placed.begin = offer.begin;
+  placeRows(job, offer, placed);
+  placed.end =
+      offer.begin + timeFor(placed.work, placed.workers, problem_.pace(job, turn.gang));
+  if (offer.row >= 0)
+    placeCarried(job, offer, turn.gang, placed.end);
+  else if (job.firstDone >= 0)
+    for (int row = 0; row < placed.rows; ++row)
+      markDone(
+          job,
+          placed.listed ? listedRows_[at(placed.firstRow + row)] : placed.firstRow + row,
+          placed.end);
+  int& inBlock = blockStints_[at(job.block)];
+  if (inBlock < 0) blocksUsed_.push_back(job.block);
+  placed.nextInBlock = inBlock;
+  inBlock = static_cast<int>(placed_.size());
+  placed_.push_back(placed);
+  if (day_ > job.closes) late_ += placed.work * (day_ - job.closes) * job.perDayLate;
+  gang.block = job.block;
+  if (!job.young) gang.forAll -= placed.end - turn.now;
+  JobState& state = jobs_[at(offer.job)];
+  state.owner = turn.gang;
+  if (state.left == 0) today_[at(offer.job)] = 0;
+  if (job.firstDone >= 0) wakeWaiting(offer, placed.end);
+  if (placed.end < dayLength_)
+    push({placed.end, 2 + problem_.gangs[at(turn.gang)].skillCount, turn.gang});
+}
+
+void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& placed) {
+  JobState& state = jobs_[at(offer.job)];
+  if (job.rowByRow || offer.row >= 0) return placeRowByRow(job, offer, placed);
+  const Seconds before = problem_.workOfFirst(job, state.nextRow);
+  int end = job.rows;
+  if (offer.work < state.left) {
+    end = state.nextRow + 1;
+    int beyond = job.rows;
+    while (beyond - end > 1) {
+      const int middle = end + (beyond - end) / 2;
+      const bool fits = problem_.workOfFirst(job, middle) - before <= offer.capacity;
+      (fits ? end : beyond) = middle;
+    }
+  }
+  placed.firstRow = state.nextRow;
+  placed.rows = end - state.nextRow;
+  placed.work = problem_.workOfFirst(job, end) - before;
+  state.nextRow = end;
+  state.left -= placed.work;
+}
+
+/// The rows that were summed when this was offered.
+void Dispatcher::placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed) {
+  JobState& state = jobs_[at(offer.job)];
+  placed.listed = true;
+  placed.firstRow = static_cast<int>(listedRows_.size());
+  if (offer.row >= 0) {
+    listedRows_.push_back(offer.row);
+    placed.rows = 1;
+    placed.work = offer.work;
+    return;
+  }
+  for (int row = state.nextRow; row < job.rows && placed.work < offer.work; ++row) {
+    char& taken = taken_[at(job.firstSum + row)];
+    const Seconds work = problem_.workOfRow(job, row);
+    if (taken != 0 || placed.work + work > offer.capacity
+        || readyAt(job, row) > moment(offer.begin))
+      continue;
+    taken = 1;
+    placed.work += work;
+    listedRows_.push_back(row);
+  }
+  placed.rows = static_cast<int>(listedRows_.size()) - placed.firstRow;
+  state.left -= placed.work;
+  while (state.nextRow < job.rows && taken_[at(job.firstSum + state.nextRow)] != 0)
+    ++state.nextRow;
+}
+
+/// Begins a row longer than a day, or goes on with it.
+void Dispatcher::placeCarried(const FlatJob& job,
+                              const Offer& offer,
+                              int number,
+                              Seconds end) {
+  GangState& gang = gangs_[at(number)];
+  if (gang.carriedJob < 0) {
+    gang.carriedJob = offer.job;
+    gang.carriedRow = offer.row;
+    gang.carriedLeft = problem_.workOfRow(job, offer.row);
+    jobs_[at(offer.job)].left -= gang.carriedLeft;
+    taken_[at(job.firstSum + offer.row)] = 1;
+  }
+  gang.carriedLeft -= offer.work;
+  if (gang.carriedLeft > 0) return;
+  gang.carriedJob = -1;
+  markDone(job, offer.row, end);
+}
+
+void Dispatcher::markDone(const FlatJob& job, int row, Seconds end) {
+  if (job.firstDone >= 0) doneAt_[at(job.firstDone + row)] = moment(end);
+}
+
+/// Gangs that found nothing may find what has waited for this job.
+void Dispatcher::wakeWaiting(const Offer& offer, Seconds end) {
+  for (const int waiting : problem_.waitingFor(offer.job)) {
+    if (jobs_[at(waiting)].waits == 0) continue;
+    jobs_[at(waiting)].waits = 0;
+    today_[at(waiting)] = worth_[at(waiting)];
+    if (worth_[at(waiting)] > 0) woken_.push_back(waiting);
+  }
+  for (const int gang : idle_)
+    if (end < dayLength_) push({end, 2 + problem_.gangs[at(gang)].skillCount, gang});
+  idle_.clear();
+}
+
+CrewSchedule Dispatcher::schedule() const {
+  CrewSchedule plan;
+  plan.loss = late_ + leftBehind();
+  for (const JobState& state : jobs_) plan.undone.push_back(state.left);
+  for (const GangState& gang : gangs_)
+    if (gang.carriedJob >= 0) plan.undone[at(gang.carriedJob)] += gang.carriedLeft;
+  plan.stints.reserve(placed_.size());
+  for (const Placed& placed : placed_) {
+    Stint& stint = plan.stints.emplace_back();
+    stint.gang = placed.gang;
+    stint.day = placed.day;
+    stint.job = placed.job;
+    stint.begin = placed.begin;
+    stint.end = placed.end;
+    stint.workers = placed.workers;
+    stint.work = placed.work;
+    stint.rows.reserve(at(placed.rows));
+    for (int row = placed.firstRow; row < placed.firstRow + placed.rows; ++row)
+      stint.rows.push_back(placed.listed ? listedRows_[at(row)] : row);
+  }
+  std::ranges::sort(plan.stints, {}, [](const Stint& stint) {
+    return std::tuple{stint.day, stint.gang, stint.begin};
+  });
+  const CrewProblem& asked = problem_.asked();
+  for (std::size_t next = 1; next < plan.stints.size(); ++next) {
+    const Stint& from = plan.stints[next - 1];
+    const Stint& to = plan.stints[next];
+    if (from.gang == to.gang && from.day == to.day)
+      plan.moving +=
+          asked.gangs[at(to.gang)].workersOn(to.day)
+          * asked.moveFrom(asked.jobs[at(from.job)].block, asked.jobs[at(to.job)].block);
+  }
+  return plan;
+}
+
+}  // namespace topwire

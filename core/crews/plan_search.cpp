@@ -1,0 +1,112 @@
+#include "core/crews/crew_dispatch.h"
+#include "core/crews/dispatcher.h"
+#include "core/crews/flat_problem.h"
+#include "core/crews/job_values.h"
+
+#include <array>
+#include <memory>
+
+namespace topwire {
+
+namespace {
+
+/// More jobs than these, about five hundred blocks' worth, gain nothing by a search of
+/// any length that a person waits for.
+constexpr std::size_t jobsAtMost = 2300;
+
+using By = DispatchRule::By;
+constexpr std::array rules{DispatchRule{By::price, 5, 0.1},
+                           DispatchRule{By::price, 5, 0.3},
+                           DispatchRule{By::slack, 3, 0},
+                           DispatchRule{By::slack, 6, 0},
+                           DispatchRule{By::slack, 12, 0}};
+
+/// SplitMix64 (Steele, Lea, Flood 2014): the same numbers with any library.
+class Numbers {
+public:
+  explicit Numbers(std::uint64_t seed) : state_{seed} {}
+
+  std::uint64_t next() {
+    state_ += 0x9e3779b97f4a7c15U;
+    std::uint64_t z = state_;
+    z = (z ^ z >> 30) * 0xbf58476d1ce4e5b9U;
+    z = (z ^ z >> 27) * 0x94d049bb133111ebU;
+    return z ^ z >> 31;
+  }
+
+  int below(int bound) {
+    return static_cast<int>(next() % static_cast<std::uint64_t>(bound));
+  }
+
+private:
+  std::uint64_t state_;
+};
+
+/// Factors from a third to three, in 1024ths, the middle ones more often.
+int someLift(Numbers& numbers) {
+  const int away = numbers.below(1024) + numbers.below(1024) - 1023;
+  return away < 0 ? 1024 * 1024 / (1024 - 2 * away) : 1024 + 2 * away;
+}
+
+class Search {
+public:
+  Search(const FlatProblem& problem, const LabourFlow& flow);
+  void improve(const SearchLimits& limits);
+  CrewSchedule best();
+
+private:
+  const FlatProblem& problem_;
+  std::unique_ptr<JobValues> values_;
+  std::unique_ptr<Dispatcher> dispatcher_;
+  std::vector<int> lifts_;
+  Loss loss_ = 0;
+};
+
+Search::Search(const FlatProblem& problem, const LabourFlow& flow) : problem_{problem} {
+  for (const DispatchRule& rule : rules) {
+    auto values = std::make_unique<JobValues>(problem, flow, rule);
+    auto dispatcher = std::make_unique<Dispatcher>(problem, *values);
+    const Loss loss = dispatcher->run();
+    if (dispatcher_ && loss >= loss_) continue;
+    loss_ = loss;
+    dispatcher_ = std::move(dispatcher);
+    values_ = std::move(values);
+  }
+}
+
+void Search::improve(const SearchLimits& limits) {
+  const auto& jobs = problem_.byFirstDay;
+  if (jobs.empty()) return;
+  lifts_.assign(problem_.jobs.size(), 1024);
+  Numbers numbers{limits.seed};
+  for (int evaluation = 0; evaluation < limits.evaluations && loss_ > 0; ++evaluation) {
+    const int changed =
+        jobs[static_cast<std::size_t>(numbers.below(static_cast<int>(jobs.size())))];
+    int& lift = lifts_[static_cast<std::size_t>(changed)];
+    const int before = lift;
+    lift = someLift(numbers);
+    const Loss loss = dispatcher_->run(lifts_, loss_);
+    if (loss <= loss_)
+      loss_ = loss;
+    else
+      lift = before;
+  }
+}
+
+CrewSchedule Search::best() {
+  dispatcher_->run(lifts_);
+  return dispatcher_->schedule();
+}
+
+}  // namespace
+
+CrewSchedule findPlan(const CrewProblem& problem,
+                      const LabourFlow& flow,
+                      const SearchLimits& limits) {
+  const FlatProblem flat{problem};
+  Search search{flat, flow};
+  if (limits.evaluations > 0 && problem.jobs.size() <= jobsAtMost) search.improve(limits);
+  return search.best();
+}
+
+}  // namespace topwire
