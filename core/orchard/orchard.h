@@ -24,6 +24,11 @@ struct Orchard {
   std::map<std::string, OwnProgramme> programmes;
   std::map<TickId, Tick> ticks;
   std::map<TaskKey, TaskMark> marks;
+  std::map<Day, WorkDay> workDays;
+  std::map<CrewDay, Turnout> turnouts;
+  std::map<PinId, Pin> pins;
+  std::map<ClosureId, BlockClosure> closures;
+  std::map<PlannedPlace, PlannedJob> plannedJobs;
   std::map<TaskKey, StoredTask> tasks;  ///< derived; see StoredTask
 
   friend bool operator==(const Orchard&, const Orchard&) = default;

@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/base/phrase.h"
-#include "core/base/record_id.h"
 #include "core/calendar/day.h"
 #include "core/calendar/season.h"
+#include "core/orchard/crew_records.h"
+#include "core/orchard/record_ids.h"
 #include "core/orchard/row_set.h"
+#include "core/orchard/task_records.h"
 #include "core/orchard/weather_records.h"
 #include "core/units/length.h"
 
@@ -16,14 +18,6 @@
 #include <vector>
 
 namespace topwire {
-
-using BlockId = RecordId<struct BlockTag>;
-using PlantingId = RecordId<struct PlantingTag>;
-using CrewId = RecordId<struct CrewTag>;
-using ObservationId = RecordId<struct ObservationTag>;
-using TickId = RecordId<struct TickTag>;
-using PastStageId = RecordId<struct PastStageTag>;
-using MeasurementId = RecordId<struct MeasurementTag>;
 
 enum class Vigour { weak, moderate, strong };
 
@@ -51,6 +45,13 @@ struct Settings {
   /// How much later a planting in its first leaf blooms than established trees: one to
   /// two weeks, from memory.
   int firstLeafDelayDays = 10;
+  /// Monday first; as a rule Monday to Saturday (common practice).
+  std::array<bool, 7> workdays{true, true, true, true, true, true, false};
+  int startMinute = 390;     ///< of the working day, from midnight: 06:30
+  int moveMinutes = 20;      ///< to go to another block and set up there
+  int moveMinutesPerKm = 0;  ///< besides, where both blocks have coordinates
+  int keepTogether = 50;     ///< percent: how strongly crews stay on what they began
+  int gangAtMost = 8;        ///< workers; larger crews are split for planning
 
   Hemisphere hemisphere() const { return hemisphereAt(latitude); }
 
@@ -70,6 +71,10 @@ struct Block {
   double maximumCorrection = 0;
   std::vector<Length> wires;  ///< heights above the ground, lowest first; empty: not said
   std::optional<Length> postSpacing;  ///< along the row
+  std::optional<int> workersAtMost;   ///< at one time; one a row where absent
+  /// Degrees, for distances between blocks; both or neither.
+  std::optional<double> latitude;
+  std::optional<double> longitude;
   std::string notes;
 
   friend bool operator==(const Block&, const Block&) = default;
@@ -96,15 +101,6 @@ struct Planting {
   std::string programme;           ///< id of its programme
 
   friend bool operator==(const Planting&, const Planting&) = default;
-};
-
-struct Crew {
-  CrewId id;
-  std::string name;
-  int workers = 1;
-  double hoursPerDay = 8;
-
-  friend bool operator==(const Crew&, const Crew&) = default;
 };
 
 /// "We saw it on this day": a stage reached in one planting.
@@ -191,56 +187,6 @@ struct OwnProgramme {
   std::string text;
 
   friend bool operator==(const OwnProgramme&, const OwnProgramme&) = default;
-};
-
-/// What names a task for good: a new plan finds the old one's ticks by it.
-struct TaskKey {
-  PlantingId planting;
-  std::string operation;
-  Season season{};
-  int pass = 1;  ///< counted from 1 within the season
-
-  friend auto operator<=>(const TaskKey&, const TaskKey&) = default;
-};
-
-/// A record that rows of a task were done. Only ever added; taking one back is a further
-/// tick that names it, and may be taken back in its turn.
-struct Tick {
-  TickId id;
-  TaskKey task;
-  RowSet rows;
-  int percent = 100;  ///< how much of each row is done by now, 1 to 100
-  int minutes = 0;    ///< worker-minutes it took; 0 where not noted
-  std::string by;
-  Day day{};
-  std::optional<TickId> takesBack;
-
-  friend bool operator==(const Tick&, const Tick&) = default;
-};
-
-/// A person's word on one task, which replanning respects: another window, set aside with
-/// a reason, or work added by hand that no operation asks for.
-struct TaskMark {
-  TaskKey task;
-  std::optional<DaySpan> moved;
-  std::string setAsideReason;  ///< set aside where not empty
-  std::string handTitle;  ///< work added by hand where not empty; `moved` is its window
-  int handSecondsPerTree = 0;
-
-  friend bool operator==(const TaskMark&, const TaskMark&) = default;
-};
-
-/// A task's dates as the plan last reconciled, kept so that ticks have something to stand
-/// on and a shift can be told.
-struct StoredTask {
-  TaskKey key;
-  Day opens{};
-  Day closes{};
-  std::optional<Day> cutOff;
-  /// The rules no longer ask for it; kept because it has ticks or a person's word.
-  bool noLongerAsked = false;
-
-  friend bool operator==(const StoredTask&, const StoredTask&) = default;
 };
 
 }  // namespace topwire

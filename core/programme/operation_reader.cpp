@@ -89,6 +89,14 @@ bool isKebab(std::string_view id) {
   return lettersOnly && !id.empty() && id.front() != '-' && id.back() != '-';
 }
 
+/// Words of small letters, in any script.
+bool isSkill(std::string_view text) {
+  const bool spaced = text.empty() || text.front() == ' ' || text.back() == ' ';
+  return !spaced && std::ranges::none_of(text, [](char c) {
+    return (c >= 'A' && c <= 'Z') || c == ',';
+  });
+}
+
 class OperationReader {
 public:
   OperationReader(const toml::table& table, int number, ProgrammeFaults& faults)
@@ -156,6 +164,17 @@ private:
         {PlantingKind::main, PlantingKind::pollinizer, PlantingKind::replant});
     operation().avoid = readChoices<Avoid>(fields_, "avoid", avoidNames(), {});
     operation().cuts = fields_.flag("cuts").value_or(false);
+    readSkill();
+  }
+
+  /// Compared as it is written, so that one spelling is let through.
+  void readSkill() {
+    operation().skill = fields_.text("skill").value_or("");
+    if (fields_.has("skill") && !isSkill(operation().skill))
+      fields_.fault("skill",
+                    phrase("Programme",
+                           "In %1, %2 names a skill in small letters, such as pruning; "
+                           "leave it out where anyone can do the work."));
   }
 
   std::optional<Anchor> readEdge(std::string_view key) {

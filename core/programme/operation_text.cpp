@@ -268,6 +268,7 @@ std::vector<OperationField> fieldsOf(const Operation& operation) {
       {"materials", materials(o.materials)},
       {"avoid", o.avoid.empty() ? Written{} : choices(o.avoid, dangers)},
       {"cuts", o.cuts ? Written{plain("true")} : Written{}},
+      {"skill", textUnless(o.skill.empty(), o.skill)},
       {"caution", unlessEmpty(o.caution)},
       {"drawing", textUnless(o.drawing == o.id || o.drawing.empty(), o.drawing)},
       {"source", textUnless(o.source.empty(), o.source)},

@@ -129,6 +129,7 @@ struct Operation {
   std::vector<Words> tools;
   std::vector<Material> materials;
   std::set<Avoid> avoid;
+  std::string skill;  ///< wanted of who does it, in small letters; empty: anyone
   bool cuts = false;  ///< opens wounds in living wood
   Words caution;
   std::string drawing;  ///< name of its line drawing; the id where the file names none
