@@ -15,6 +15,10 @@ std::size_t at(int index) {
 /// How many jobs a gang looks at before it chooses.
 constexpr int looksAt = 16;
 
+/// How many it tries that turn out not to fit it: where it has found one, and at most.
+constexpr int triesEnough = 64;
+constexpr int triesAtMost = 400;
+
 }  // namespace
 
 Dispatcher::Dispatcher(const FlatProblem& problem, const JobValues& values)
@@ -29,6 +33,11 @@ Dispatcher::Dispatcher(const FlatProblem& problem, const JobValues& values)
   worth_.resize(problem.jobs.size());
   ranked_.resize(at(problem.asked().skills));
   blockStints_.assign(problem.asked().blocks.size(), -1);
+  leastMove_ = problem.asked().move;
+  for (const auto& moves : problem.asked().moveBetween)
+    for (std::size_t to = 0; to < moves.size(); ++to)
+      if (&moves != &problem.asked().moveBetween[to])
+        leastMove_ = std::min(leastMove_, moves[to]);
   std::size_t rows = 0;
   for (const FlatJob& job : problem.jobs) rows += at(job.rows) + 1;
   taken_.resize(rows);
@@ -157,6 +166,7 @@ void Dispatcher::take(const Turn& turn) {
       && takeOffered(turn, carried))
     return;
   Offer best;
+  if (gang.ownJob >= 0 && today_[at(gang.ownJob)] > 0) compare(turn, gang.ownJob, best);
   if (gang.block >= 0) offerInBlock(turn, best);
   offerAny(turn, woken_, best);
   offerRanked(turn, best);
@@ -199,13 +209,17 @@ void Dispatcher::offerAny(const Turn& turn, const std::vector<int>& jobs, Offer&
 }
 
 void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
+  // No other block is worth the way there.
+  if (gangs_[at(turn.gang)].block >= 0 && dayLength_ - turn.now < 2 * leastMove_) return;
   const auto skills = problem_.gangs[at(turn.gang)].skills;
   heads_.clear();
   for (int skill = 0; skill < static_cast<int>(ranked_.size()); ++skill)
     if ((skills >> skill & 1U) != 0)
       heads_.emplace_back(skill, ranked_[at(skill)].next(0, today_));
   int looked = 0;
-  for (int tried = 0; looked < looksAt && tried < 4 * looksAt; ++tried) {
+  for (int tried = 0;
+       looked < looksAt && tried < (best.job < 0 ? triesAtMost : triesEnough);
+       ++tried) {
     std::pair<int, std::size_t>* head = nullptr;
     for (auto& one : heads_) {
       const RankedJobs& ranked = ranked_[at(one.first)];
@@ -217,8 +231,8 @@ void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
     if (head == nullptr) return;
     RankedJobs& ranked = ranked_[at(head->first)];
     const RankedJob next = ranked[head->second];
-    // No job further down can do better, were the gang in its block already.
-    if (next.worth * stay_ <= best.score) return;
+    // No job further down can do better, were its gang in the block already.
+    if (next.worth * 1024 <= best.score) return;
     if (compare(turn, next.job, best)) ++looked;
     head->second = ranked.next(head->second + 1, today_);
   }

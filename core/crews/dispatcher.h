@@ -38,7 +38,8 @@ private:
 
   struct GangState {
     int workers = 0;
-    int block = -1;  ///< where it stands today
+    int block = -1;   ///< where it stands today
+    int ownJob = -1;  ///< that it was at last, today or before
     Seconds forAll = 0;
     int carriedJob = -1;
     int carriedRow = 0;
@@ -117,6 +118,7 @@ private:
   std::int64_t stay_ = 1024;   ///< what a gang's own job counts for it
   std::int64_t leave_ = 1024;  ///< what another gang's counts
   int fewWorkers_ = 0;  ///< less room than this is left to those who find nothing else
+  Seconds leastMove_ = 0;
   int day_ = 0;
   Seconds dayLength_ = 0;
   std::vector<JobState> jobs_;

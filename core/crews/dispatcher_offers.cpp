@@ -119,9 +119,10 @@ bool Dispatcher::fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer)
     const Seconds work = problem_.workOfRow(job, row);
     if (offer.work + work <= offer.capacity)
       offer.work += work;
+    else if (offer.work > 0)
+      break;
     else if (tooLong < 0 && isLongerThanDay(job, turn.gang, work))
       tooLong = row;
-    if (offer.work == offer.capacity) break;
   }
   if (offer.work > 0) return true;
   if (tooLong >= 0 && gangs_[at(turn.gang)].carriedJob < 0) {
@@ -177,7 +178,8 @@ std::int64_t Dispatcher::score(const Turn& turn, const Offer& offer) const {
   spent += (offer.begin - turn.now) * workers;
   if (work < offer.capacity) spent += problem_.asked().move * workers / 2;
   const std::int64_t share = (work << 10) / spent;
-  return worth * share / 1024 * togetherness(turn, offer.job);
+  // Twice, since what is lost on the way is lost for all that has to be done today.
+  return worth * share / 1024 * share / 1024 * togetherness(turn, offer.job);
 }
 
 std::int64_t Dispatcher::togetherness(const Turn& turn, int number) const {

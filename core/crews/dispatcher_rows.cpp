@@ -45,6 +45,7 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
   placed_.push_back(placed);
   if (day_ > job.closes) late_ += placed.work * (day_ - job.closes) * job.perDayLate;
   gang.block = job.block;
+  gang.ownJob = offer.job;
   if (!job.young) gang.forAll -= placed.end - turn.now;
   JobState& state = jobs_[at(offer.job)];
   state.owner = turn.gang;

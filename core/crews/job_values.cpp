@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <limits>
 #include <numeric>
 
 namespace topwire {
@@ -50,12 +51,36 @@ JobValues::JobValues(const FlatProblem& problem,
       prices.push_back(flow.priceOn(skill, day));
   }
   ahead_.resize(at(problem.openSlots));
-  for (const int job : problem.byFirstDay) lookAhead(problem.job(job));
+  for (const FlatJob& job : problem.jobs) lost_.push_back(job.leftUndone);
+  // What waits for a job mostly opens later.
+  for (auto job = problem.byFirstDay.rbegin(); job != problem.byFirstDay.rend(); ++job)
+    addWaiting(*job);
+  for (const int job : problem.byFirstDay) lookAhead(job);
 }
 
-void JobValues::lookAhead(const FlatJob& job) {
+Loss JobValues::leastPrice(const FlatJob& job) const {
+  const auto& prices = prices_[at(job.skill)];
+  Loss least = std::numeric_limits<Loss>::max();
+  for (int day = job.firstDay; day <= job.lastDay; ++day)
+    if (problem_.openOn(job, day)) least = std::min(least, prices[at(day)]);
+  return least;
+}
+
+/// Rows left undone here leave those undone that need them, less what their labour would
+/// have been worth elsewhere.
+void JobValues::addWaiting(int number) {
+  const FlatJob& job = problem_.job(number);
+  for (const int waiting : problem_.waitingFor(number)) {
+    const FlatJob& other = problem_.job(waiting);
+    const Loss gain = lost_[at(waiting)] - leastPrice(other);
+    if (gain > 0) lost_[at(number)] += gain * other.work / std::max<Seconds>(1, job.work);
+  }
+}
+
+void JobValues::lookAhead(int number) {
+  const FlatJob& job = problem_.job(number);
   Ahead best;
-  best.fill(job.leftUndone);
+  best.fill(lost_[at(number)]);
   const auto& prices = prices_[at(job.skill)];
   for (int day = job.lastDay; day >= job.firstDay; --day) {
     ahead_[at(job.firstSlot + day - job.firstDay)] = best;

@@ -27,18 +27,21 @@ private:
   static constexpr std::size_t daysAhead = 3;
   using Ahead = std::array<Loss, daysAhead>;
 
-  void lookAhead(const FlatJob& job);
+  void addWaiting(int job);
+  void lookAhead(int job);
   Loss saved(const FlatJob& job, int day, Seconds left) const;
+  Loss leastPrice(const FlatJob& job) const;
   std::int64_t urgency(const FlatJob& job, int day, Seconds left) const;
   std::int64_t nearness(const FlatJob& job, int day, Seconds left) const;
   std::int64_t fading(std::int64_t weight, int daysInHand) const;
 
   const FlatProblem& problem_;
   DispatchRule rule_;
-  Loss usual_ = 0;                         ///< what jobs weigh, the mean over their work
-  std::int64_t mix_ = 0;                   ///< of urgency, in 2^14ths
-  std::vector<std::int64_t> fade_;         ///< by days in hand, in 2^14ths
-  std::vector<Ahead> ahead_;               ///< by slot of job and day
+  Loss usual_ = 0;                  ///< what jobs weigh, the mean over their work
+  std::int64_t mix_ = 0;            ///< of urgency, in 2^14ths
+  std::vector<std::int64_t> fade_;  ///< by days in hand, in 2^14ths
+  std::vector<Ahead> ahead_;        ///< by slot of job and day
+  std::vector<Loss> lost_;          ///< by job: left undone, with what waits for it
   std::vector<std::vector<Loss>> prices_;  ///< by skill and day
 };
 

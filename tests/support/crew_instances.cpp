@@ -48,16 +48,16 @@ struct SeasonWork {
 };
 
 constexpr std::array seasonWork{
-    SeasonWork{true, -60, 21, 20, 1, 1500},   SeasonWork{true, -40, 18, 25, 1, 2000, 0},
-    SeasonWork{true, -20, 14, 15, 0, 4000},   SeasonWork{true, -5, 10, 12, 2, 8000},
-    SeasonWork{true, 0, 9, 20, 2, 5000},      SeasonWork{true, 8, 12, 40, 0, 4000, 4},
-    SeasonWork{true, 14, 14, 90, 0, 9000},    SeasonWork{true, 25, 16, 60, 1, 3000, 6},
-    SeasonWork{true, 40, 15, 30, 2, 2500},    SeasonWork{true, 70, 21, 25, 0, 1800},
-    SeasonWork{true, 100, 18, 110, 0, 15000}, SeasonWork{false, -80, 30, 60, 1, 40},
-    SeasonWork{false, -50, 30, 20, 0, 30},    SeasonWork{false, -30, 20, 15, 0, 60},
-    SeasonWork{false, 10, 20, 15, 2, 100},    SeasonWork{false, 20, 25, 20, 0, 50, 5},
-    SeasonWork{false, 35, 25, 30, 1, 40},     SeasonWork{false, 50, 30, 20, 0, 30},
-    SeasonWork{false, 60, 30, 12, 0, 20},     SeasonWork{false, 90, 40, 15, 0, 30},
+    SeasonWork{true, -60, 21, 45, 1, 1500},   SeasonWork{true, -40, 18, 50, 1, 2000, 0},
+    SeasonWork{true, -20, 14, 25, 0, 4000},   SeasonWork{true, -5, 10, 20, 2, 8000},
+    SeasonWork{true, 0, 9, 40, 2, 5000},      SeasonWork{true, 8, 12, 70, 0, 4000, 4},
+    SeasonWork{true, 14, 14, 110, 0, 9000},    SeasonWork{true, 25, 16, 90, 1, 3000, 6},
+    SeasonWork{true, 40, 15, 50, 2, 2500},    SeasonWork{true, 70, 21, 40, 0, 1800},
+    SeasonWork{true, 100, 18, 120, 0, 15000}, SeasonWork{false, -80, 30, 90, 1, 40},
+    SeasonWork{false, -50, 30, 35, 0, 30},    SeasonWork{false, -30, 20, 25, 0, 60},
+    SeasonWork{false, 10, 20, 25, 2, 100},    SeasonWork{false, 20, 25, 35, 0, 50, 5},
+    SeasonWork{false, 35, 25, 45, 1, 40},     SeasonWork{false, 50, 30, 30, 0, 30},
+    SeasonWork{false, 60, 30, 20, 0, 20},     SeasonWork{false, 90, 40, 25, 0, 30},
 };
 
 constexpr int seasonDays = 200;
@@ -126,7 +126,7 @@ void OrchardMaker::addBlock(int block) {
   problem_.blocks.push_back({4 + static_cast<int>(3 * hectares), {}});
   std::map<int, int> jobOf;
   for (std::size_t operation = 0; operation < seasonWork.size(); ++operation) {
-    if (!numbers_.chance(0.55)) continue;
+    if (!numbers_.chance(0.45)) continue;
     addJob(block, operation, trees, rows, shift);
     if (const auto needed = jobOf.find(seasonWork[operation].needs);
         needed != jobOf.end())
