@@ -9,7 +9,7 @@ namespace topwire {
 
 /// Work that cannot all be done in its windows, with the days that are too few.
 struct Shortage {
-  std::vector<int> jobs;  ///< that compete for these days
+  std::vector<int> jobs;  ///< of the skill, that compete for these days
   int skill = 0;
   int firstDay = 0;
   int lastDay = 0;      ///< inclusive

@@ -47,6 +47,14 @@ Seconds missingIn(const CrewProblem& problem) {
   return std::reduce(most.undone().begin(), most.undone().end());
 }
 
+CrewProblem onlyJobs(const CrewProblem& problem, const std::vector<int>& jobs) {
+  CrewProblem only = problem;
+  only.jobs.clear();
+  for (const int job : jobs)
+    only.jobs.push_back(problem.jobs[static_cast<std::size_t>(job)]);
+  return only;
+}
+
 /// All jobs due in the plan's days, and none of them late.
 CrewProblem oddAndDue(std::uint64_t seed) {
   CrewProblem problem = oddProblem(seed);
@@ -132,10 +140,11 @@ TEST(Shortage, addsUpToAllThatIsMissing) {
 TEST(Shortage, isHelpedByThoseWorkersAndNoFewer) {
   int helped = 0;
   for (std::uint64_t seed = 1; seed <= 150; ++seed) {
-    const CrewProblem problem = oddAndDue(seed);
+    CrewProblem problem = oddAndDue(seed);
+    for (CrewJob& job : problem.jobs) job.skill = 0;
     for (const Shortage& shortage : findShortages(problem, closing)) {
       if (shortage.workersMore == 0) continue;
-      CrewProblem more = problem;
+      CrewProblem more = onlyJobs(problem, shortage.jobs);
       Gang& gang = more.gangs.emplace_back();
       gang.skills.resize(static_cast<std::size_t>(problem.skills));
       gang.skills[static_cast<std::size_t>(shortage.skill)] = true;
@@ -146,6 +155,8 @@ TEST(Shortage, isHelpedByThoseWorkersAndNoFewer) {
         return missingIn(more);
       };
       const Seconds least = missingWith(1000);
+      EXPECT_EQ(least, shortage.beyondHelp) << seed;
+      EXPECT_EQ(missingWith(0), shortage.missing) << seed;
       EXPECT_EQ(missingWith(shortage.workersMore), least) << seed;
       EXPECT_GT(missingWith(shortage.workersMore - 1), least) << seed;
       ++helped;
