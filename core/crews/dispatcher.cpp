@@ -15,6 +15,8 @@ std::size_t at(int index) {
 /// How many jobs a gang looks at before it chooses.
 constexpr int looksAt = 16;
 
+constexpr int daysOfWeek = 7;
+
 /// How many it tries that turn out not to fit it: where it has found one, and at most.
 constexpr int triesEnough = 64;
 constexpr int triesAtMost = 400;
@@ -26,12 +28,12 @@ Dispatcher::Dispatcher(const FlatProblem& problem, const JobValues& values)
   const double keep = std::clamp(problem.asked().keepTogether, 0.0, 1.0);
   stay_ = 1024 + std::llround(keep * 1024);
   leave_ = 1024 - std::llround(keep * 614);
-  jobs_.resize(problem.jobs.size());
-  gangs_.resize(problem.gangs.size());
-  doneAt_.resize(at(problem.doneSlots));
+  now_.jobs.resize(problem.jobs.size());
+  now_.gangs.resize(problem.gangs.size());
+  now_.doneAt.resize(at(problem.doneSlots));
   today_.resize(problem.jobs.size());
   worth_.resize(problem.jobs.size());
-  ranked_.resize(at(problem.asked().skills));
+  now_.ranked.resize(at(problem.asked().skills));
   blockStints_.assign(problem.asked().blocks.size(), -1);
   leastMove_ = problem.asked().move;
   for (const auto& moves : problem.asked().moveBetween)
@@ -40,7 +42,7 @@ Dispatcher::Dispatcher(const FlatProblem& problem, const JobValues& values)
         leastMove_ = std::min(leastMove_, moves[to]);
   std::size_t rows = 0;
   for (const FlatJob& job : problem.jobs) rows += at(job.rows) + 1;
-  taken_.resize(rows);
+  now_.taken.resize(rows);
 }
 
 bool Dispatcher::Turn::after(const Turn& other) const {
@@ -48,34 +50,61 @@ bool Dispatcher::Turn::after(const Turn& other) const {
 }
 
 void Dispatcher::reset() {
-  for (std::size_t job = 0; job < jobs_.size(); ++job)
-    jobs_[job] = {problem_.jobs[job].work, 0, -1, 0};
-  gangs_.assign(gangs_.size(), {});
-  std::ranges::fill(taken_, char{0});
-  std::ranges::fill(doneAt_, never);
-  std::ranges::fill(today_, 0);
-  for (RankedJobs& ranked : ranked_) ranked.clear();
-  placed_.clear();
-  listedRows_.clear();
-  opened_ = 0;
-  late_ = 0;
-  missed_ = 0;
+  for (std::size_t job = 0; job < now_.jobs.size(); ++job) {
+    now_.jobs[job] = {};
+    now_.jobs[job].left = problem_.jobs[job].work;
+  }
+  now_.gangs.assign(now_.gangs.size(), {});
+  std::ranges::fill(now_.taken, char{0});
+  std::ranges::fill(now_.doneAt, never);
+  for (RankedJobs& ranked : now_.ranked) ranked.clear();
+  now_.opened = 0;
+  now_.late = 0;
+  now_.missed = 0;
 }
 
 Loss Dispatcher::run(const std::vector<int>& lifts, Loss worst) {
   reset();
-  for (int day = 0; day < problem_.days(); ++day) {
+  return goOn(0, lifts, worst);
+}
+
+Loss Dispatcher::runFrom(int day, const std::vector<int>& lifts, Loss worst) {
+  const int week = day / daysOfWeek;
+  now_ = kept_[at(week)];
+  return goOn(week * daysOfWeek, lifts, worst);
+}
+
+Loss Dispatcher::goOn(int from, const std::vector<int>& lifts, Loss worst) {
+  std::ranges::fill(today_, 0);
+  std::ranges::fill(worth_, 0);
+  std::ranges::fill(blockStints_, -1);
+  placed_.clear();
+  listedRows_.clear();
+  firstTried_ = from / daysOfWeek;
+  for (int day = from; day < problem_.days(); ++day) {
+    if (day % daysOfWeek == 0 && !tried_.empty()) tried_[at(day / daysOfWeek)] = now_;
     planDay(day, lifts);
-    if (late_ + missed_ > worst) return late_ + missed_;
+    if (now_.late + now_.missed > worst) return now_.late + now_.missed;
   }
-  return late_ + leftBehind();
+  return now_.late + leftBehind();
+}
+
+void Dispatcher::keep() {
+  const std::size_t weeks = at((problem_.days() + daysOfWeek - 1) / daysOfWeek);
+  if (tried_.empty()) {
+    tried_.resize(weeks);
+    kept_.resize(weeks);
+    return;
+  }
+  for (std::size_t week = at(firstTried_); week < weeks; ++week)
+    std::swap(kept_[week], tried_[week]);
 }
 
 Loss Dispatcher::leftBehind() const {
   Loss loss = 0;
-  for (std::size_t job = 0; job < jobs_.size(); ++job)
-    loss += jobs_[job].left * problem_.jobs[job].leftUndone;
-  for (const GangState& gang : gangs_)
+  for (std::size_t job = 0; job < now_.jobs.size(); ++job)
+    loss += now_.jobs[job].left * problem_.jobs[job].leftUndone;
+  for (const GangState& gang : now_.gangs)
     if (gang.carriedJob >= 0)
       loss += gang.carriedLeft * problem_.job(gang.carriedJob).leftUndone;
   return loss;
@@ -103,22 +132,23 @@ void Dispatcher::planDay(int day, const std::vector<int>& lifts) {
 }
 
 bool Dispatcher::isOver(int job) const {
-  return jobs_[at(job)].left == 0 || day_ > problem_.job(job).lastDay;
+  return now_.jobs[at(job)].left == 0 || day_ > problem_.job(job).lastDay;
 }
 
 void Dispatcher::rankJobs(const std::vector<int>& lifts) {
   const auto& opening = problem_.byFirstDay;
-  while (opened_ < opening.size() && problem_.job(opening[opened_]).firstDay <= day_) {
-    const int job = opening[opened_++];
-    ranked_[at(problem_.job(job).skill)].add(job);
+  while (now_.opened < opening.size()
+         && problem_.job(opening[now_.opened]).firstDay <= day_) {
+    const int job = opening[now_.opened++];
+    now_.ranked[at(problem_.job(job).skill)].add(job);
   }
   const auto worthOf = [&](int number) -> std::int64_t {
     const FlatJob& job = problem_.job(number);
-    JobState& state = jobs_[at(number)];
+    JobState& state = now_.jobs[at(number)];
     std::int64_t& worth = today_[at(number)];
     worth = worth_[at(number)] = 0;
     if (isOver(number)) {
-      missed_ += state.left * job.leftUndone;
+      now_.missed += state.left * job.leftUndone;
       return -1;
     }
     if (!problem_.openOn(job, day_)) return 0;
@@ -129,13 +159,13 @@ void Dispatcher::rankJobs(const std::vector<int>& lifts) {
     return state.waits == never ? worth = 0 : worth;
   };
   const std::size_t front = 4 * problem_.gangs.size() + 2 * looksAt;
-  for (RankedJobs& ranked : ranked_) ranked.rankBy(worthOf, front);
+  for (RankedJobs& ranked : now_.ranked) ranked.rankBy(worthOf, front);
 }
 
 void Dispatcher::queueGangs() {
   fewWorkers_ = std::numeric_limits<int>::max();
-  for (int gang = 0; gang < static_cast<int>(gangs_.size()); ++gang) {
-    GangState& state = gangs_[at(gang)];
+  for (int gang = 0; gang < static_cast<int>(now_.gangs.size()); ++gang) {
+    GangState& state = now_.gangs[at(gang)];
     const GangDay& today = problem_.gangDay(gang, day_);
     state.workers = today.workers;
     state.forAll = today.forAll;
@@ -160,7 +190,7 @@ void Dispatcher::push(Turn turn) {
 
 void Dispatcher::take(const Turn& turn) {
   if (takePinned(turn)) return;
-  const GangState& gang = gangs_[at(turn.gang)];
+  const GangState& gang = now_.gangs[at(turn.gang)];
   const int carried = gang.carriedJob;
   if (carried >= 0 && problem_.openOn(problem_.job(carried), day_)
       && takeOffered(turn, carried))
@@ -192,7 +222,7 @@ bool Dispatcher::takeOffered(const Turn& turn, int job) {
 
 void Dispatcher::offerInBlock(const Turn& turn, Offer& best) {
   const auto skills = problem_.gangs[at(turn.gang)].skills;
-  for (const int job : problem_.jobsOfBlock(gangs_[at(turn.gang)].block))
+  for (const int job : problem_.jobsOfBlock(now_.gangs[at(turn.gang)].block))
     if (today_[at(job)] > 0 && (skills >> problem_.job(job).skill & 1U) != 0)
       compare(turn, job, best);
 }
@@ -201,7 +231,7 @@ void Dispatcher::offerAny(const Turn& turn, const std::vector<int>& jobs, Offer&
   const auto skills = problem_.gangs[at(turn.gang)].skills;
   int looked = 0;
   for (const int job : jobs) {
-    if (jobs_[at(job)].left == 0 || (skills >> problem_.job(job).skill & 1U) == 0)
+    if (now_.jobs[at(job)].left == 0 || (skills >> problem_.job(job).skill & 1U) == 0)
       continue;
     compare(turn, job, best);
     if (++looked == looksAt) return;
@@ -210,32 +240,43 @@ void Dispatcher::offerAny(const Turn& turn, const std::vector<int>& jobs, Offer&
 
 void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
   // No other block is worth the way there.
-  if (gangs_[at(turn.gang)].block >= 0 && dayLength_ - turn.now < 2 * leastMove_) return;
+  if (now_.gangs[at(turn.gang)].block >= 0 && dayLength_ - turn.now < 2 * leastMove_)
+    return;
   const auto skills = problem_.gangs[at(turn.gang)].skills;
   heads_.clear();
-  for (int skill = 0; skill < static_cast<int>(ranked_.size()); ++skill)
+  for (int skill = 0; skill < static_cast<int>(now_.ranked.size()); ++skill)
     if ((skills >> skill & 1U) != 0)
-      heads_.emplace_back(skill, ranked_[at(skill)].next(0, today_));
+      heads_.emplace_back(skill, now_.ranked[at(skill)].next(0, today_));
+  const std::int64_t away = mostShareAway(turn);
   int looked = 0;
   for (int tried = 0;
        looked < looksAt && tried < (best.job < 0 ? triesAtMost : triesEnough);
        ++tried) {
     std::pair<int, std::size_t>* head = nullptr;
     for (auto& one : heads_) {
-      const RankedJobs& ranked = ranked_[at(one.first)];
+      const RankedJobs& ranked = now_.ranked[at(one.first)];
       if (one.second == ranked.size()) continue;
       if (head == nullptr
-          || ranked[one.second].before(ranked_[at(head->first)][head->second]))
+          || ranked[one.second].before(now_.ranked[at(head->first)][head->second]))
         head = &one;
     }
     if (head == nullptr) return;
-    RankedJobs& ranked = ranked_[at(head->first)];
+    RankedJobs& ranked = now_.ranked[at(head->first)];
     const RankedJob next = ranked[head->second];
-    // No job further down can do better, were its gang in the block already.
-    if (next.worth * 1024 <= best.score) return;
+    // Nor can any further down do better than what was found.
+    if (next.worth * away <= best.score) return;
     if (compare(turn, next.job, best)) ++looked;
     head->second = ranked.next(head->second + 1, today_);
   }
+}
+
+/// The greatest share of what is left of the day that can be spent at work in another
+/// block, as `score` counts it.
+std::int64_t Dispatcher::mostShareAway(const Turn& turn) const {
+  if (now_.gangs[at(turn.gang)].block < 0 || values_.isStrictOrder()) return 1024;
+  const Seconds left = dayLength_ - turn.now;
+  const std::int64_t share = (left - leastMove_) * 1024 / left + 1;
+  return share * share / 1024 + 1;
 }
 
 bool Dispatcher::compare(const Turn& turn, int job, Offer& best) {
@@ -246,7 +287,7 @@ bool Dispatcher::compare(const Turn& turn, int job, Offer& best) {
   offer.score = score(turn, offer);
   if (offer.score > best.score || (offer.score == best.score && job < best.job))
     best = offer;
-  return 4 * offer.workers >= 3 * gangs_[at(turn.gang)].workers;
+  return 4 * offer.workers >= 3 * now_.gangs[at(turn.gang)].workers;
 }
 
 }  // namespace topwire

@@ -21,7 +21,13 @@ public:
   /// more. `lifts`: by job, what its worth is multiplied by, in 1024ths; empty: 1024.
   Loss run(const std::vector<int>& lifts = {},
            Loss worst = std::numeric_limits<Loss>::max());
-  /// Of the last run.
+  /// The same, where nothing but the worth of jobs that open on `day` or later has
+  /// changed since the run that was kept.
+  Loss runFrom(int day, const std::vector<int>& lifts, Loss worst);
+  /// Makes the last run, which has to have been gone through to its end, the one to go on
+  /// from.
+  void keep();
+  /// Of the last run from the first day.
   CrewSchedule schedule() const;
 
 private:
@@ -32,8 +38,12 @@ private:
   struct JobState {
     Seconds left = 0;  ///< in rows not yet begun
     int nextRow = 0;
-    int owner = -1;    ///< the gang that was at it last
-    Moment waits = 0;  ///< nothing it needs is done before
+    int owner = -1;       ///< the gang that was at it last
+    int taken = 0;        ///< rows
+    int carried = 0;      ///< rows begun and not done
+    Moment waits = 0;     ///< nothing it needs is done before
+    Moment needed = 0;    ///< when the last was done of what it needs
+    Moment free = never;  ///< when all that it needs is done
   };
 
   struct GangState {
@@ -46,6 +56,18 @@ private:
     Seconds carriedLeft = 0;
   };
 
+  /// All that one day hands on to the next.
+  struct Progress {
+    std::vector<JobState> jobs;
+    std::vector<GangState> gangs;
+    std::vector<char> taken;         ///< by row of jobs gone through row by row
+    std::vector<Moment> doneAt;      ///< by slot
+    std::vector<RankedJobs> ranked;  ///< by skill
+    std::size_t opened = 0;
+    Loss late = 0;
+    Loss missed = 0;
+  };
+
   struct Turn {
     Seconds now = 0;
     int order = 0;
@@ -56,6 +78,7 @@ private:
   struct Offer {
     int job = -1;
     int row = -1;  ///< the one that is carried on, if any
+    bool rowByRow = false;
     int workers = 0;
     Seconds begin = 0;
     Seconds time = 0;      ///< until the gang has to stop
@@ -79,6 +102,8 @@ private:
   };
 
   void reset();
+  Loss goOn(int day, const std::vector<int>& lifts, Loss worst);
+  bool goesRowByRow(const FlatJob& job, const Offer& offer) const;
   Loss leftBehind() const;
   void planDay(int day, const std::vector<int>& lifts);
   void rankJobs(const std::vector<int>& lifts);
@@ -89,6 +114,7 @@ private:
   void offerInBlock(const Turn& turn, Offer& best);
   void offerRanked(const Turn& turn, Offer& best);
   void offerAny(const Turn& turn, const std::vector<int>& jobs, Offer& best);
+  std::int64_t mostShareAway(const Turn& turn) const;
   /// Whether it could be done by the whole gang, more or less.
   bool compare(const Turn& turn, int job, Offer& best);
   bool fit(const Turn& turn, int job, Offer& offer);
@@ -109,6 +135,7 @@ private:
   void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);
   void markDone(const FlatJob& job, int row, Seconds end);
+  bool isAllDone(const std::vector<int>& jobs) const;
   void wakeWaiting(const Offer& offer, Seconds end);
 
   Moment moment(Seconds time) const { return Moment{day_} << 20 | time; }
@@ -121,13 +148,12 @@ private:
   Seconds leastMove_ = 0;
   int day_ = 0;
   Seconds dayLength_ = 0;
-  std::vector<JobState> jobs_;
-  std::vector<GangState> gangs_;
-  std::vector<char> taken_;          ///< by row of jobs gone through row by row
-  std::vector<Moment> doneAt_;       ///< by slot
+  Progress now_;
+  std::vector<Progress> kept_;       ///< at the beginning of each week, of the run kept
+  std::vector<Progress> tried_;      ///< of the last run
+  int firstTried_ = 0;               ///< week
   std::vector<std::int64_t> today_;  ///< by job: worth, 0 where not to be had today
   std::vector<std::int64_t> worth_;  ///< by job: the same, also while it waits
-  std::vector<RankedJobs> ranked_;   ///< by skill
   std::vector<Turn> turns_;          ///< a heap
   std::vector<int> idle_;
   std::vector<int> cramped_;      ///< jobs with little room left today
@@ -137,9 +163,6 @@ private:
   std::vector<Placed> placed_;
   std::vector<int> listedRows_;
   std::vector<std::pair<int, std::size_t>> heads_;  ///< skill and position, while ranking
-  std::size_t opened_ = 0;
-  Loss late_ = 0;
-  Loss missed_ = 0;
 };
 
 }  // namespace topwire

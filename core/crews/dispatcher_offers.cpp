@@ -19,7 +19,7 @@ Seconds workIn(Seconds time, int workers, int pace) {
 
 bool Dispatcher::fit(const Turn& turn, int number, Offer& offer) {
   const FlatJob& job = problem_.job(number);
-  if (jobs_[at(number)].left == 0 && gangs_[at(turn.gang)].carriedJob != number)
+  if (now_.jobs[at(number)].left == 0 && now_.gangs[at(turn.gang)].carriedJob != number)
     return false;
   offer.job = number;
   offer.begin = startOf(job, turn);
@@ -28,7 +28,7 @@ bool Dispatcher::fit(const Turn& turn, int number, Offer& offer) {
 
 /// When the gang can be there, and the block is open.
 Seconds Dispatcher::startOf(const FlatJob& job, const Turn& turn) const {
-  const int block = gangs_[at(turn.gang)].block;
+  const int block = now_.gangs[at(turn.gang)].block;
   Seconds begin = turn.now;
   if (block >= 0 && block != job.block)
     begin += problem_.asked().moveFrom(block, job.block);
@@ -57,7 +57,7 @@ int Dispatcher::roomFrom(const FlatJob& job, Seconds& begin) const {
 }
 
 bool Dispatcher::fitTime(const Turn& turn, const FlatJob& job, Offer& offer) {
-  const GangState& gang = gangs_[at(turn.gang)];
+  const GangState& gang = now_.gangs[at(turn.gang)];
   if (offer.begin >= dayLength_) return false;
   const int room = roomFrom(job, offer.begin);
   offer.workers = std::min(gang.workers, room);
@@ -79,16 +79,26 @@ bool Dispatcher::fitTime(const Turn& turn, const FlatJob& job, Offer& offer) {
 }
 
 bool Dispatcher::fitRows(const Turn& turn, const FlatJob& job, Offer& offer) {
-  const GangState& gang = gangs_[at(turn.gang)];
+  const GangState& gang = now_.gangs[at(turn.gang)];
   if (gang.carriedJob == offer.job) {
     offer.row = gang.carriedRow;
     offer.work = std::min(gang.carriedLeft, offer.capacity);
     return true;
   }
-  if (job.rowByRow) return fitRowByRow(turn, job, offer);
-  const JobState& state = jobs_[at(offer.job)];
+  offer.rowByRow = goesRowByRow(job, offer);
+  if (offer.rowByRow) return fitRowByRow(turn, job, offer);
+  const JobState& state = now_.jobs[at(offer.job)];
   offer.work = std::min(state.left, offer.capacity);
   return problem_.workOfRow(job, state.nextRow) <= offer.capacity;
+}
+
+/// Rows may be done one after the other where all they need is done, and have been so
+/// far.
+bool Dispatcher::goesRowByRow(const FlatJob& job, const Offer& offer) const {
+  if (!job.rowByRow) return false;
+  const JobState& state = now_.jobs[at(offer.job)];
+  return job.anyRowMayFit || state.taken != state.nextRow
+         || state.free > moment(offer.begin);
 }
 
 /// When all that the row needs is done.
@@ -96,21 +106,21 @@ Dispatcher::Moment Dispatcher::readyAt(const FlatJob& job, int row) const {
   Moment ready = 0;
   if (job.firstNeed >= 0)
     for (const int slot : problem_.needsOf(job, row))
-      ready = std::max(ready, doneAt_[at(slot)]);
+      ready = std::max(ready, now_.doneAt[at(slot)]);
   return ready;
 }
 
 /// Sums the rows that may be begun and fit, puts off the beginning if there are none yet,
 /// and falls back on a row too long for any day.
 bool Dispatcher::fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer) {
-  JobState& state = jobs_[at(offer.job)];
+  JobState& state = now_.jobs[at(offer.job)];
   if (state.waits == never) return false;
   Moment next = never;
   int tooLong = -1;
   bool anyReady = false;
   offer.work = 0;
   for (int row = state.nextRow; row < job.rows; ++row) {
-    if (taken_[at(job.firstSum + row)] != 0) continue;
+    if (now_.taken[at(job.firstSum + row)] != 0) continue;
     if (const Moment ready = readyAt(job, row); ready > moment(offer.begin)) {
       next = std::min(next, ready);
       continue;
@@ -119,13 +129,13 @@ bool Dispatcher::fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer)
     const Seconds work = problem_.workOfRow(job, row);
     if (offer.work + work <= offer.capacity)
       offer.work += work;
-    else if (offer.work > 0)
+    else if (offer.work > 0 || !job.anyRowMayFit)
       break;
     else if (tooLong < 0 && isLongerThanDay(job, turn.gang, work))
       tooLong = row;
   }
   if (offer.work > 0) return true;
-  if (tooLong >= 0 && gangs_[at(turn.gang)].carriedJob < 0) {
+  if (tooLong >= 0 && now_.gangs[at(turn.gang)].carriedJob < 0) {
     offer.row = tooLong;
     offer.work = offer.capacity;
     return true;
@@ -157,7 +167,7 @@ Seconds Dispatcher::otherWorkInBlock(const Turn& turn, const Offer& offer) const
   for (const int other : problem_.jobsOfBlock(job.block))
     if (other != offer.job && today_[at(other)] * 2 >= today_[at(offer.job)]
         && (skills >> problem_.job(other).skill & 1U) != 0)
-      work += jobs_[at(other)].left;
+      work += now_.jobs[at(other)].left;
   return work;
 }
 
@@ -167,7 +177,7 @@ std::int64_t Dispatcher::score(const Turn& turn, const Offer& offer) const {
   const std::int64_t worth = today_[at(offer.job)];
   if (values_.isStrictOrder()) return worth;
   const FlatJob& job = problem_.job(offer.job);
-  const int workers = gangs_[at(turn.gang)].workers;
+  const int workers = now_.gangs[at(turn.gang)].workers;
   Seconds work = offer.work;
   if (work < offer.capacity)
     work = std::min(offer.capacity, work + otherWorkInBlock(turn, offer));
@@ -183,11 +193,11 @@ std::int64_t Dispatcher::score(const Turn& turn, const Offer& offer) const {
 }
 
 std::int64_t Dispatcher::togetherness(const Turn& turn, int number) const {
-  const JobState& state = jobs_[at(number)];
+  const JobState& state = now_.jobs[at(number)];
   if (state.owner < 0) return 1024;
   if (state.owner == turn.gang) return stay_;
   const FlatJob& job = problem_.job(number);
-  const Seconds perDay = gangs_[at(state.owner)].workers * dayLength_;
+  const Seconds perDay = now_.gangs[at(state.owner)].workers * dayLength_;
   const bool ownerHasTime = state.left <= (job.closes - day_) * perDay;
   return ownerHasTime ? leave_ : 1024;
 }

@@ -20,7 +20,7 @@ Seconds timeFor(Seconds work, int workers, int pace) {
 
 void Dispatcher::place(const Turn& turn, const Offer& offer) {
   const FlatJob& job = problem_.job(offer.job);
-  GangState& gang = gangs_[at(turn.gang)];
+  GangState& gang = now_.gangs[at(turn.gang)];
   Placed placed;
   placed.gang = turn.gang;
   placed.day = day_;
@@ -43,11 +43,11 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
   placed.nextInBlock = inBlock;
   inBlock = static_cast<int>(placed_.size());
   placed_.push_back(placed);
-  if (day_ > job.closes) late_ += placed.work * (day_ - job.closes) * job.perDayLate;
+  if (day_ > job.closes) now_.late += placed.work * (day_ - job.closes) * job.perDayLate;
   gang.block = job.block;
   gang.ownJob = offer.job;
   if (!job.young) gang.forAll -= placed.end - turn.now;
-  JobState& state = jobs_[at(offer.job)];
+  JobState& state = now_.jobs[at(offer.job)];
   state.owner = turn.gang;
   if (state.left == 0) today_[at(offer.job)] = 0;
   if (job.firstDone >= 0) wakeWaiting(offer, placed.end);
@@ -56,8 +56,8 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
 }
 
 void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& placed) {
-  JobState& state = jobs_[at(offer.job)];
-  if (job.rowByRow || offer.row >= 0) return placeRowByRow(job, offer, placed);
+  JobState& state = now_.jobs[at(offer.job)];
+  if (offer.rowByRow || offer.row >= 0) return placeRowByRow(job, offer, placed);
   const Seconds before = problem_.workOfFirst(job, state.nextRow);
   int end = job.rows;
   if (offer.work < state.left) {
@@ -73,12 +73,13 @@ void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& place
   placed.rows = end - state.nextRow;
   placed.work = problem_.workOfFirst(job, end) - before;
   state.nextRow = end;
+  state.taken = end;
   state.left -= placed.work;
 }
 
 /// The rows that were summed when this was offered.
 void Dispatcher::placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed) {
-  JobState& state = jobs_[at(offer.job)];
+  JobState& state = now_.jobs[at(offer.job)];
   placed.listed = true;
   placed.firstRow = static_cast<int>(listedRows_.size());
   if (offer.row >= 0) {
@@ -88,18 +89,19 @@ void Dispatcher::placeRowByRow(const FlatJob& job, const Offer& offer, Placed& p
     return;
   }
   for (int row = state.nextRow; row < job.rows && placed.work < offer.work; ++row) {
-    char& taken = taken_[at(job.firstSum + row)];
+    char& taken = now_.taken[at(job.firstSum + row)];
     const Seconds work = problem_.workOfRow(job, row);
     if (taken != 0 || placed.work + work > offer.capacity
         || readyAt(job, row) > moment(offer.begin))
       continue;
     taken = 1;
+    ++state.taken;
     placed.work += work;
     listedRows_.push_back(row);
   }
   placed.rows = static_cast<int>(listedRows_.size()) - placed.firstRow;
   state.left -= placed.work;
-  while (state.nextRow < job.rows && taken_[at(job.firstSum + state.nextRow)] != 0)
+  while (state.nextRow < job.rows && now_.taken[at(job.firstSum + state.nextRow)] != 0)
     ++state.nextRow;
 }
 
@@ -108,29 +110,35 @@ void Dispatcher::placeCarried(const FlatJob& job,
                               const Offer& offer,
                               int number,
                               Seconds end) {
-  GangState& gang = gangs_[at(number)];
+  GangState& gang = now_.gangs[at(number)];
   if (gang.carriedJob < 0) {
     gang.carriedJob = offer.job;
     gang.carriedRow = offer.row;
     gang.carriedLeft = problem_.workOfRow(job, offer.row);
-    jobs_[at(offer.job)].left -= gang.carriedLeft;
-    taken_[at(job.firstSum + offer.row)] = 1;
+    now_.jobs[at(offer.job)].left -= gang.carriedLeft;
+    now_.taken[at(job.firstSum + offer.row)] = 1;
+    ++now_.jobs[at(offer.job)].taken;
+    ++now_.jobs[at(offer.job)].carried;
   }
   gang.carriedLeft -= offer.work;
   if (gang.carriedLeft > 0) return;
   gang.carriedJob = -1;
+  --now_.jobs[at(offer.job)].carried;
   markDone(job, offer.row, end);
 }
 
 void Dispatcher::markDone(const FlatJob& job, int row, Seconds end) {
-  if (job.firstDone >= 0) doneAt_[at(job.firstDone + row)] = moment(end);
+  if (job.firstDone >= 0) now_.doneAt[at(job.firstDone + row)] = moment(end);
 }
 
 /// Gangs that found nothing may find what has waited for this job.
 void Dispatcher::wakeWaiting(const Offer& offer, Seconds end) {
   for (const int waiting : problem_.waitingFor(offer.job)) {
-    if (jobs_[at(waiting)].waits == 0) continue;
-    jobs_[at(waiting)].waits = 0;
+    JobState& state = now_.jobs[at(waiting)];
+    state.needed = std::max(state.needed, moment(end));
+    if (isAllDone(problem_.asked().jobs[at(waiting)].needs)) state.free = state.needed;
+    if (state.waits == 0) continue;
+    state.waits = 0;
     today_[at(waiting)] = worth_[at(waiting)];
     if (worth_[at(waiting)] > 0) woken_.push_back(waiting);
   }
@@ -139,11 +147,17 @@ void Dispatcher::wakeWaiting(const Offer& offer, Seconds end) {
   idle_.clear();
 }
 
+bool Dispatcher::isAllDone(const std::vector<int>& jobs) const {
+  return std::ranges::all_of(jobs, [this](int job) {
+    return now_.jobs[at(job)].left == 0 && now_.jobs[at(job)].carried == 0;
+  });
+}
+
 CrewSchedule Dispatcher::schedule() const {
   CrewSchedule plan;
-  plan.loss = late_ + leftBehind();
-  for (const JobState& state : jobs_) plan.undone.push_back(state.left);
-  for (const GangState& gang : gangs_)
+  plan.loss = now_.late + leftBehind();
+  for (const JobState& state : now_.jobs) plan.undone.push_back(state.left);
+  for (const GangState& gang : now_.gangs)
     if (gang.carriedJob >= 0) plan.undone[at(gang.carriedJob)] += gang.carriedLeft;
   plan.stints.reserve(placed_.size());
   for (const Placed& placed : placed_) {

@@ -70,7 +70,8 @@ void FlatProblem::addJob(const CrewJob& asked) {
     job.firstPace = static_cast<int>(paces_.size());
     paces_.insert(paces_.end(), asked.pace.begin(), asked.pace.end());
   }
-  job.rowByRow = !asked.needs.empty() || !rowsAreShort(*asked_, asked);
+  job.anyRowMayFit = !rowsAreShort(*asked_, asked);
+  job.rowByRow = job.anyRowMayFit || !asked.needs.empty();
   addDays(asked, job);
   jobs.push_back(job);
 }
@@ -169,6 +170,7 @@ void FlatProblem::addPins() {
     pins_.push_back(pin);
     // A gang held to it does any row that fits its day before it leaves.
     jobs[at(pin.job)].rowByRow = true;
+    jobs[at(pin.job)].anyRowMayFit = true;
   }
   std::ranges::stable_sort(pins_, {}, [](const GangPin& pin) {
     return std::pair{pin.gang, pin.day};

@@ -23,7 +23,8 @@ struct FlatJob {
   int firstDone = -1;  ///< by row, into the times rows are done; -1: nobody asks
   int firstNeed = -1;  ///< by row, into FlatProblem::needStarts; -1: needs nothing
   bool young = false;
-  bool rowByRow = false;  ///< rows may have to be passed over
+  bool rowByRow = false;      ///< rows may have to be passed over
+  bool anyRowMayFit = false;  ///< also where one before it does not
   Seconds work = 0;
   Seconds dayRoom = 0;  ///< worker-seconds that its block has room for in a day
   Loss perDayLate = 0;

@@ -89,17 +89,23 @@ void Search::improve(const SearchLimits& limits) {
   if (jobs.empty()) return;
   lifts_.assign(problem_.jobs.size(), 1024);
   Numbers numbers{limits.seed};
+  dispatcher_->keep();
+  dispatcher_->run(lifts_);
+  dispatcher_->keep();
   for (int evaluation = 0; evaluation < limits.evaluations && loss_ > 0; ++evaluation) {
     const int changed =
         jobs[static_cast<std::size_t>(numbers.below(static_cast<int>(jobs.size())))];
     int& lift = lifts_[static_cast<std::size_t>(changed)];
     const int before = lift;
     lift = someLift(numbers);
-    const Loss loss = dispatcher_->run(lifts_, loss_);
-    if (loss <= loss_)
+    const int firstDay = problem_.job(changed).firstDay;
+    const Loss loss = dispatcher_->runFrom(firstDay, lifts_, loss_);
+    if (loss <= loss_) {
       loss_ = loss;
-    else
+      dispatcher_->keep();
+    } else {
       lift = before;
+    }
   }
 }
 
