@@ -89,14 +89,14 @@ Loss Dispatcher::goOn(int from, const std::vector<int>& lifts, Loss worst) {
   return now_.late + leftBehind();
 }
 
+void Dispatcher::startKeeping() {
+  const int weeks = (problem_.days() + daysOfWeek - 1) / daysOfWeek;
+  tried_.resize(at(weeks));
+  kept_.resize(at(weeks));
+}
+
 void Dispatcher::keep() {
-  const std::size_t weeks = at((problem_.days() + daysOfWeek - 1) / daysOfWeek);
-  if (tried_.empty()) {
-    tried_.resize(weeks);
-    kept_.resize(weeks);
-    return;
-  }
-  for (std::size_t week = at(firstTried_); week < weeks; ++week)
+  for (std::size_t week = at(firstTried_); week < kept_.size(); ++week)
     std::swap(kept_[week], tried_[week]);
 }
 

@@ -21,6 +21,8 @@ public:
   /// more. `lifts`: by job, what its worth is multiplied by, in 1024ths; empty: 1024.
   Loss run(const std::vector<int>& lifts = {},
            Loss worst = std::numeric_limits<Loss>::max());
+  /// From now on runs are such that they can be kept.
+  void startKeeping();
   /// The same, where nothing but the worth of jobs that open on `day` or later has
   /// changed since the run that was kept.
   Loss runFrom(int day, const std::vector<int>& lifts, Loss worst);

@@ -50,9 +50,9 @@ private:
   std::uint64_t state_;
 };
 
-/// Factors from a third to three, in 1024ths, the middle ones more often.
+/// Factors from a half to two, in 1024ths, the middle ones more often.
 int someLift(Numbers& numbers) {
-  const int away = numbers.below(1024) + numbers.below(1024) - 1023;
+  const int away = numbers.below(512) + numbers.below(512) - 511;
   return away < 0 ? 1024 * 1024 / (1024 - 2 * away) : 1024 + 2 * away;
 }
 
@@ -61,10 +61,12 @@ public:
   explicit Search(const FlatProblem& problem) : problem_{problem} {}
 
   void tryRules(const LabourFlow& flow);
-  void improve(const SearchLimits& limits);
+  void improve(const LabourFlow& flow, const SearchLimits& limits);
   CrewSchedule best();
 
 private:
+  std::vector<int> contested(const LabourFlow& flow) const;
+
   const FlatProblem& problem_;
   std::unique_ptr<JobValues> values_;
   std::unique_ptr<Dispatcher> dispatcher_;
@@ -84,15 +86,15 @@ void Search::tryRules(const LabourFlow& flow) {
   }
 }
 
-void Search::improve(const SearchLimits& limits) {
-  const auto& jobs = problem_.byFirstDay;
+void Search::improve(const LabourFlow& flow, const SearchLimits& limits) {
+  const std::vector<int> jobs = contested(flow);
   if (jobs.empty()) return;
   lifts_.assign(problem_.jobs.size(), 1024);
-  Numbers numbers{limits.seed};
-  dispatcher_->keep();
+  dispatcher_->startKeeping();
   dispatcher_->run(lifts_);
   dispatcher_->keep();
-  for (int evaluation = 0; evaluation < limits.evaluations && loss_ > 0; ++evaluation) {
+  Numbers numbers{limits.seed};
+  for (int made = 0; made < limits.evaluations && loss_ > flow.bound; ++made) {
     const int changed =
         jobs[static_cast<std::size_t>(numbers.below(static_cast<int>(jobs.size())))];
     int& lift = lifts_[static_cast<std::size_t>(changed)];
@@ -107,6 +109,20 @@ void Search::improve(const SearchLimits& limits) {
       lift = before;
     }
   }
+}
+
+/// Jobs that may be done on a day on which labour is short; all, if it never is.
+std::vector<int> Search::contested(const LabourFlow& flow) const {
+  std::vector<int> found;
+  for (const int number : problem_.byFirstDay) {
+    const FlatJob& job = problem_.job(number);
+    for (int day = job.firstDay; day <= job.lastDay; ++day)
+      if (flow.priceOn(job.skill, day) > 0) {
+        found.push_back(number);
+        break;
+      }
+  }
+  return found.empty() ? problem_.byFirstDay : found;
 }
 
 CrewSchedule Search::best() {
@@ -124,7 +140,7 @@ CrewSchedule findPlan(const CrewProblem& problem,
   Search search{flat};
   search.tryRules(flow);
   if (few) search.tryRules(withMoves(problem, flow));
-  if (few && limits.evaluations > 0) search.improve(limits);
+  if (few && limits.evaluations > 0) search.improve(flow, limits);
   return search.best();
 }
 
