@@ -37,7 +37,7 @@ void expectHolds(const CrewProblem& problem,
 class CrewPlansHold : public ::testing::TestWithParam<int> {};
 
 TEST_P(CrewPlansHold, whateverTheProblemAsks) {
-  constexpr std::uint64_t each = 150;
+  constexpr std::uint64_t each = 100;
   const auto first = static_cast<std::uint64_t>(GetParam()) * each;
   for (std::uint64_t seed = first; seed < first + each; ++seed) {
     SCOPED_TRACE(seed);

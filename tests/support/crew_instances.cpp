@@ -51,7 +51,7 @@ constexpr std::array seasonWork{
     SeasonWork{true, -60, 21, 45, 1, 1500},   SeasonWork{true, -40, 18, 50, 1, 2000, 0},
     SeasonWork{true, -20, 14, 25, 0, 4000},   SeasonWork{true, -5, 10, 20, 2, 8000},
     SeasonWork{true, 0, 9, 40, 2, 5000},      SeasonWork{true, 8, 12, 70, 0, 4000, 4},
-    SeasonWork{true, 14, 14, 110, 0, 9000},    SeasonWork{true, 25, 16, 90, 1, 3000, 6},
+    SeasonWork{true, 14, 14, 110, 0, 9000},   SeasonWork{true, 25, 16, 90, 1, 3000, 6},
     SeasonWork{true, 40, 15, 50, 2, 2500},    SeasonWork{true, 70, 21, 40, 0, 1800},
     SeasonWork{true, 100, 18, 120, 0, 15000}, SeasonWork{false, -80, 30, 90, 1, 40},
     SeasonWork{false, -50, 30, 35, 0, 30},    SeasonWork{false, -30, 20, 25, 0, 60},
