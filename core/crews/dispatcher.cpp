@@ -53,6 +53,7 @@ void Dispatcher::reset() {
   for (std::size_t job = 0; job < now_.jobs.size(); ++job) {
     now_.jobs[job] = {};
     now_.jobs[job].left = problem_.jobs[job].work;
+    stepTo(problem_.jobs[job], 0, now_.jobs[job]);
   }
   now_.gangs.assign(now_.gangs.size(), {});
   std::ranges::fill(now_.taken, char{0});
@@ -158,7 +159,7 @@ void Dispatcher::rankJobs(const std::vector<int>& lifts) {
     worth_[at(number)] = worth;
     return state.waits == never ? worth = 0 : worth;
   };
-  const std::size_t front = 4 * problem_.gangs.size() + 2 * looksAt;
+  const std::size_t front = 3 * problem_.gangs.size() + 2 * looksAt;
   for (RankedJobs& ranked : now_.ranked) ranked.rankBy(worthOf, front);
 }
 

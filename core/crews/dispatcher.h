@@ -38,7 +38,8 @@ private:
   static constexpr Moment never = std::numeric_limits<Moment>::max();
 
   struct JobState {
-    Seconds left = 0;  ///< in rows not yet begun
+    Seconds left = 0;      ///< in rows not yet begun
+    Seconds nextWork = 0;  ///< of its next row
     int nextRow = 0;
     int owner = -1;       ///< the gang that was at it last
     int taken = 0;        ///< rows
@@ -137,6 +138,7 @@ private:
   void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);
   void markDone(const FlatJob& job, int row, Seconds end);
+  void stepTo(const FlatJob& job, int row, JobState& state) const;
   bool isAllDone(const std::vector<int>& jobs) const;
   void wakeWaiting(const Offer& offer, Seconds end);
 

@@ -40,7 +40,7 @@ Seconds Dispatcher::startOf(const FlatJob& job, const Turn& turn) const {
 /// Workers for whom the block has room from `begin` to the day's end; `begin` is put off
 /// until there is room for one.
 int Dispatcher::roomFrom(const FlatJob& job, Seconds& begin) const {
-  const int most = problem_.asked().blocks[at(job.block)].workersAtMost;
+  const int most = problem_.blockMost[at(job.block)];
   while (true) {
     int there = 0;
     Seconds next = dayLength_;
@@ -89,7 +89,7 @@ bool Dispatcher::fitRows(const Turn& turn, const FlatJob& job, Offer& offer) {
   if (offer.rowByRow) return fitRowByRow(turn, job, offer);
   const JobState& state = now_.jobs[at(offer.job)];
   offer.work = std::min(state.left, offer.capacity);
-  return problem_.workOfRow(job, state.nextRow) <= offer.capacity;
+  return state.nextWork <= offer.capacity;
 }
 
 /// Rows may be done one after the other where all they need is done, and have been so
@@ -154,7 +154,7 @@ bool Dispatcher::fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer)
 
 bool Dispatcher::isLongerThanDay(const FlatJob& job, int gang, Seconds work) const {
   const GangDay& today = problem_.gangDay(gang, day_);
-  const int most = problem_.asked().blocks[at(job.block)].workersAtMost;
+  const int most = problem_.blockMost[at(job.block)];
   const Seconds whole = job.young ? dayLength_ : today.forAll;
   return work > workIn(whole, std::min(today.workers, most), problem_.pace(job, gang));
 }

@@ -72,7 +72,7 @@ void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& place
   placed.firstRow = state.nextRow;
   placed.rows = end - state.nextRow;
   placed.work = problem_.workOfFirst(job, end) - before;
-  state.nextRow = end;
+  stepTo(job, end, state);
   state.taken = end;
   state.left -= placed.work;
 }
@@ -101,8 +101,14 @@ void Dispatcher::placeRowByRow(const FlatJob& job, const Offer& offer, Placed& p
   }
   placed.rows = static_cast<int>(listedRows_.size()) - placed.firstRow;
   state.left -= placed.work;
-  while (state.nextRow < job.rows && now_.taken[at(job.firstSum + state.nextRow)] != 0)
-    ++state.nextRow;
+  int next = state.nextRow;
+  while (next < job.rows && now_.taken[at(job.firstSum + next)] != 0) ++next;
+  stepTo(job, next, state);
+}
+
+void Dispatcher::stepTo(const FlatJob& job, int row, JobState& state) const {
+  state.nextRow = row;
+  state.nextWork = row < job.rows ? problem_.workOfRow(job, row) : 0;
 }
 
 /// Begins a row longer than a day, or goes on with it.

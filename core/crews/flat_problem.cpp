@@ -158,7 +158,10 @@ void FlatProblem::addBlocks() {
   std::vector<int> next = blockStarts_;
   for (std::size_t job = 0; job < jobs.size(); ++job)
     blockJobs_[at(next[at(jobs[job].block)]++)] = static_cast<int>(job);
-  for (const CrewBlock& block : asked_->blocks) blockShuts.push_back(!block.shut.empty());
+  for (const CrewBlock& block : asked_->blocks) {
+    blockShuts.push_back(!block.shut.empty());
+    blockMost.push_back(block.workersAtMost);
+  }
 }
 
 void FlatProblem::addPins() {
