@@ -121,7 +121,7 @@ void OrchardMaker::addBlock(int block) {
   const double hectares = std::clamp(std::exp(0.7 * numbers_.normal()), 0.1, 8.0);
   const int trees =
       std::max(20, static_cast<int>(hectares * numbers_.between(400, 2500)));
-  const int rows = std::clamp(static_cast<int>(26 * std::pow(hectares, 0.6)), 4, 80);
+  const int rows = std::clamp(static_cast<int>(26 * hectares), 4, 200);
   const int shift = numbers_.between(0, 14);
   problem_.blocks.push_back({4 + static_cast<int>(3 * hectares), {}});
   std::map<int, int> jobOf;
