@@ -1,8 +1,10 @@
 #include "storage/column_values.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <limits>
+#include <string_view>
 
 namespace topwire {
 
@@ -13,6 +15,7 @@ constexpr std::array unitWords{"metric", "us"};
 constexpr std::array kindWords{"main", "pollinizer", "replant"};
 constexpr std::array vigourWords{"weak", "moderate", "strong"};
 constexpr std::array sourceWords{"forecast", "typed", "measured"};
+constexpr std::array pinWords{"crew to job", "not before"};
 constexpr std::array measureWords{"trunk diameter",
                                   "trunk girth",
                                   "leader height",
@@ -21,6 +24,10 @@ constexpr std::array measureWords{"trunk diameter",
                                   "fruit per tree",
                                   "space filled",
                                   "missing trees"};
+
+constexpr std::string_view between = " to ";
+constexpr std::size_t dayLength = 10;
+constexpr std::size_t spanLength = 2 * dayLength + between.size();
 
 template <class Enum, class Words>
 void bindWord(Statement& statement, int parameter, Enum value, const Words& words) {
@@ -103,6 +110,32 @@ void bindValue(Statement& statement, int parameter, const std::vector<Length>& l
   bindValue(statement, parameter, numbers);
 }
 
+void bindValue(Statement& statement, int parameter, PinKind kind) {
+  bindWord(statement, parameter, kind, pinWords);
+}
+
+void bindValue(Statement& statement,
+               int parameter,
+               const std::vector<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names) text += name + '\n';
+  statement.bind(parameter, text);
+}
+
+void bindValue(Statement& statement, int parameter, const std::vector<DaySpan>& spans) {
+  std::string text;
+  for (const DaySpan& span : spans)
+    text += (text.empty() ? "" : ", ") + isoText(span.first) + std::string{between}
+            + isoText(span.last);
+  statement.bind(parameter, text);
+}
+
+void bindValue(Statement& statement, int parameter, const std::array<bool, 7>& weekdays) {
+  std::string text;
+  for (const bool worked : weekdays) text += worked ? '1' : '0';
+  statement.bind(parameter, text);
+}
+
 void readValue(const Statement& statement, int column, std::string& text) {
   text = statement.text(column);
 }
@@ -175,6 +208,48 @@ void readValue(const Statement& statement, int column, std::vector<Length>& list
   readValue(statement, column, numbers);
   list.clear();
   for (const std::int64_t number : numbers) list.push_back(Length::micrometres(number));
+}
+
+void readValue(const Statement& statement, int column, PinKind& kind) {
+  readWord(statement, column, kind, pinWords);
+}
+
+void readValue(const Statement& statement, int column, std::vector<std::string>& names) {
+  names.clear();
+  const std::string text = statement.text(column);
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = text.find('\n', at);
+    if (end == std::string::npos) throw UnreadableValue{text};
+    names.push_back(text.substr(at, end - at));
+    at = end + 1;
+  }
+}
+
+void readValue(const Statement& statement, int column, std::vector<DaySpan>& spans) {
+  spans.clear();
+  const std::string text = statement.text(column);
+  constexpr std::string_view comma = ", ";
+  for (std::size_t at = 0; at < text.size(); at += spanLength + comma.size()) {
+    const auto part = std::string_view{text}.substr(at);
+    const auto first = parseDay(part.substr(0, dayLength));
+    const bool joined =
+        part.substr(std::min(dayLength, part.size())).starts_with(between);
+    const auto last = joined
+                          ? parseDay(part.substr(dayLength + between.size(), dayLength))
+                          : std::nullopt;
+    const bool ends = part.size() == spanLength
+                      || (part.size() > spanLength + comma.size()
+                          && part.substr(spanLength).starts_with(comma));
+    if (!first || !last || !ends) throw UnreadableValue{text};
+    spans.push_back({*first, *last});
+  }
+}
+
+void readValue(const Statement& statement, int column, std::array<bool, 7>& weekdays) {
+  const std::string text = statement.text(column);
+  const bool known = text.find_first_not_of("01") == std::string::npos;
+  if (text.size() != weekdays.size() || !known) throw UnreadableValue{text};
+  for (std::size_t i = 0; i < weekdays.size(); ++i) weekdays.at(i) = text[i] == '1';
 }
 
 }  // namespace topwire

@@ -3,9 +3,11 @@
 #include "core/orchard/records.h"
 #include "storage/sqlite/statement.h"
 
+#include <array>
 #include <optional>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace topwire {
 
@@ -33,6 +35,15 @@ void bindValue(Statement& statement,
                int parameter,
                const std::vector<std::int64_t>& list);
 void bindValue(Statement& statement, int parameter, const std::vector<Length>& list);
+void bindValue(Statement& statement, int parameter, PinKind kind);
+/// Names one a line, each line ended.
+void bindValue(Statement& statement,
+               int parameter,
+               const std::vector<std::string>& names);
+/// "2027-05-03 to 2027-05-09, 2027-06-01 to 2027-06-01".
+void bindValue(Statement& statement, int parameter, const std::vector<DaySpan>& spans);
+/// 1 for yes and 0 for no, Monday first.
+void bindValue(Statement& statement, int parameter, const std::array<bool, 7>& weekdays);
 
 void readValue(const Statement& statement, int column, std::string& text);
 void readValue(const Statement& statement, int column, int& number);
@@ -48,6 +59,10 @@ void readValue(const Statement& statement, int column, WeatherSource& source);
 void readValue(const Statement& statement, int column, Measure& measure);
 void readValue(const Statement& statement, int column, std::vector<std::int64_t>& list);
 void readValue(const Statement& statement, int column, std::vector<Length>& list);
+void readValue(const Statement& statement, int column, PinKind& kind);
+void readValue(const Statement& statement, int column, std::vector<std::string>& names);
+void readValue(const Statement& statement, int column, std::vector<DaySpan>& spans);
+void readValue(const Statement& statement, int column, std::array<bool, 7>& weekdays);
 
 template <class Tag>
 void bindValue(Statement& statement, int parameter, RecordId<Tag> id) {

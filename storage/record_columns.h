@@ -1,20 +1,10 @@
 #pragma once
 
 #include "core/orchard/records.h"
-
-#include <concepts>
-#include <type_traits>
+#include "storage/crew_columns.h"
+#include "storage/task_columns.h"
 
 namespace topwire {
-
-/// A record kind's table. The key is its first columns; none where there is one row.
-struct TableOf {
-  const char* name;
-  int keyColumns;
-};
-
-template <class Held, class Record>
-concept Is = std::same_as<std::remove_const_t<Held>, Record>;
 
 constexpr TableOf tableOf(const Settings*) {
   return {"settings", 0};
@@ -28,20 +18,8 @@ constexpr TableOf tableOf(const Planting*) {
   return {"planting", 1};
 }
 
-constexpr TableOf tableOf(const Crew*) {
-  return {"crew", 1};
-}
-
 constexpr TableOf tableOf(const Observation*) {
   return {"observation", 1};
-}
-
-constexpr TableOf tableOf(const Tick*) {
-  return {"tick", 1};
-}
-
-constexpr TableOf tableOf(const TaskMark*) {
-  return {"mark", 4};
 }
 
 constexpr TableOf tableOf(const PastStage*) {
@@ -64,21 +42,6 @@ constexpr TableOf tableOf(const OwnProgramme*) {
   return {"programme", 1};
 }
 
-constexpr TableOf tableOf(const StoredTask*) {
-  return {"task", 4};
-}
-
-/// Each record lists its columns once, the key's first; creating the SQL, binding and
-/// reading all walk the list. `visit` is called with a column's name and its field.
-/// Weather is apart, since its table has a row a day: see weather_rows.h.
-template <Is<TaskKey> Key, class Visit>
-void columns(Key& key, Visit& visit) {
-  visit("planting", key.planting);
-  visit("operation", key.operation);
-  visit("season", key.season.year);
-  visit("pass", key.pass);
-}
-
 /// The settings' twelve normals have a table of their own.
 template <Is<Settings> Record, class Visit>
 void columns(Record& settings, Visit& visit) {
@@ -90,6 +53,12 @@ void columns(Record& settings, Visit& visit) {
   visit("station_elevation_um", settings.stationElevation);
   visit("records_from", settings.recordsFrom);
   visit("first_leaf_delay_days", settings.firstLeafDelayDays);
+  visit("workdays", settings.workdays);
+  visit("start_minute", settings.startMinute);
+  visit("move_minutes", settings.moveMinutes);
+  visit("move_minutes_per_km", settings.moveMinutesPerKm);
+  visit("keep_together", settings.keepTogether);
+  visit("gang_at_most", settings.gangAtMost);
 }
 
 template <Is<Block> Record, class Visit>
@@ -104,6 +73,9 @@ void columns(Record& block, Visit& visit) {
   visit("maximum_correction", block.maximumCorrection);
   visit("wires_um", block.wires);
   visit("post_spacing_um", block.postSpacing);
+  visit("workers_at_most", block.workersAtMost);
+  visit("latitude", block.latitude);
+  visit("longitude", block.longitude);
   visit("notes", block.notes);
 }
 
@@ -125,14 +97,6 @@ void columns(Record& planting, Visit& visit) {
   visit("programme", planting.programme);
 }
 
-template <Is<Crew> Record, class Visit>
-void columns(Record& crew, Visit& visit) {
-  visit("id", crew.id);
-  visit("name", crew.name);
-  visit("workers", crew.workers);
-  visit("hours_per_day", crew.hoursPerDay);
-}
-
 template <Is<Observation> Record, class Visit>
 void columns(Record& seen, Visit& visit) {
   visit("id", seen.id);
@@ -140,27 +104,6 @@ void columns(Record& seen, Visit& visit) {
   visit("bbch", seen.bbch);
   visit("day", seen.day);
   visit("who", seen.by);
-}
-
-template <Is<Tick> Record, class Visit>
-void columns(Record& tick, Visit& visit) {
-  visit("id", tick.id);
-  columns(tick.task, visit);
-  visit("rows", tick.rows);
-  visit("percent", tick.percent);
-  visit("minutes", tick.minutes);
-  visit("who", tick.by);
-  visit("day", tick.day);
-  visit("takes_back", tick.takesBack);
-}
-
-template <Is<TaskMark> Record, class Visit>
-void columns(Record& mark, Visit& visit) {
-  columns(mark.task, visit);
-  visit.span("moved_first", "moved_last", mark.moved);
-  visit("set_aside_reason", mark.setAsideReason);
-  visit("hand_title", mark.handTitle);
-  visit("hand_seconds_per_tree", mark.handSecondsPerTree);
 }
 
 template <Is<PastStage> Record, class Visit>
@@ -204,15 +147,6 @@ template <Is<OwnProgramme> Record, class Visit>
 void columns(Record& own, Visit& visit) {
   visit("id", own.id);
   visit("text", own.text);
-}
-
-template <Is<StoredTask> Record, class Visit>
-void columns(Record& task, Visit& visit) {
-  columns(task.key, visit);
-  visit("opens", task.opens);
-  visit("closes", task.closes);
-  visit("cut_off", task.cutOff);
-  visit("no_longer_asked", task.noLongerAsked);
 }
 
 }  // namespace topwire

@@ -260,6 +260,18 @@ const auto& keyOf(const SeasonClose& close) {
   return close.season;
 }
 
+const auto& keyOf(const WorkDay& work) {
+  return work.day;
+}
+
+const auto& keyOf(const Turnout& turnout) {
+  return turnout.of;
+}
+
+const auto& keyOf(const PlannedJob& job) {
+  return job.of;
+}
+
 const auto& keyOf(const auto& record) {
   return record.id;
 }
@@ -301,6 +313,11 @@ Orchard readOrchard(Connection& connection) {
   readAll(connection, orchard.targets);
   readAll(connection, orchard.closes);
   readAll(connection, orchard.programmes);
+  readAll(connection, orchard.workDays);
+  readAll(connection, orchard.turnouts);
+  readAll(connection, orchard.pins);
+  readAll(connection, orchard.closures);
+  readAll(connection, orchard.plannedJobs);
   readAll(connection, orchard.tasks);
   orchard.weather = readWeather(connection);
   return orchard;
@@ -321,6 +338,11 @@ void writeOrchard(Connection& connection, const Orchard& orchard) {
   writeAll(connection, orchard.targets);
   writeAll(connection, orchard.closes);
   writeAll(connection, orchard.programmes);
+  writeAll(connection, orchard.workDays);
+  writeAll(connection, orchard.turnouts);
+  writeAll(connection, orchard.pins);
+  writeAll(connection, orchard.closures);
+  writeAll(connection, orchard.plannedJobs);
   writeAll(connection, orchard.tasks);
   WeatherRows weather{connection};
   for (const auto& [key, month] : orchard.weather) weather.write({std::nullopt, month});

@@ -19,8 +19,10 @@ auto keyOf(const Record& record) {
     return record.of;
   else if constexpr (requires { record.season; })
     return record.season;
-  else
+  else if constexpr (requires { record.task; })
     return record.task;
+  else
+    return record.day;
 }
 
 auto& shelf(auto& orchard, const Block*) {
@@ -69,6 +71,26 @@ auto& shelf(auto& orchard, const SeasonClose*) {
 
 auto& shelf(auto& orchard, const OwnProgramme*) {
   return orchard.programmes;
+}
+
+auto& shelf(auto& orchard, const WorkDay*) {
+  return orchard.workDays;
+}
+
+auto& shelf(auto& orchard, const Turnout*) {
+  return orchard.turnouts;
+}
+
+auto& shelf(auto& orchard, const Pin*) {
+  return orchard.pins;
+}
+
+auto& shelf(auto& orchard, const BlockClosure*) {
+  return orchard.closures;
+}
+
+auto& shelf(auto& orchard, const PlannedJob*) {
+  return orchard.plannedJobs;
 }
 
 template <class Record>

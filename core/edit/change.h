@@ -32,7 +32,12 @@ using AnyEdit = std::variant<Edit<Settings>,
                              Edit<Measurement>,
                              Edit<SeasonTarget>,
                              Edit<SeasonClose>,
-                             Edit<OwnProgramme>>;
+                             Edit<OwnProgramme>,
+                             Edit<WorkDay>,
+                             Edit<Turnout>,
+                             Edit<Pin>,
+                             Edit<BlockClosure>,
+                             Edit<PlannedJob>>;
 
 /// Every edit of the orchard is such a value: performing it is one transaction, one undo
 /// step and one telling of the screens. Its name is the sentence history shows. A record

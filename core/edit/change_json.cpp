@@ -1,4 +1,5 @@
 #include "core/edit/change.h"
+#include "core/edit/crew_fields.h"
 #include "core/edit/sentence_json.h"
 #include "core/edit/value_json.h"
 #include "core/edit/weather_json.h"
@@ -6,8 +7,6 @@
 #include <nlohmann/json.hpp>
 
 #include <array>
-#include <concepts>
-#include <type_traits>
 #include <utility>
 
 namespace topwire {
@@ -24,15 +23,9 @@ Json toJson(const std::optional<T>& value);
 template <class T>
 void read(const Json& json, std::optional<T>& value);
 
-/// A field that changes written by an earlier version lack; such a change knew no other
-/// value than the one a new record has.
-struct Later {
-  const char* name;
-};
-
-/// Every record lists its fields once; writing and reading both walk the list.
-template <class Key, class Visit>
-  requires std::same_as<std::remove_const_t<Key>, TaskKey>
+/// Every record lists its fields once; writing and reading both walk the list. Those of
+/// crews are in crew_fields.h.
+template <FieldsOf<TaskKey> Key, class Visit>
 void fields(Key& key, Visit visit) {
   visit("planting", key.planting);
   visit("operation", key.operation);
@@ -40,15 +33,13 @@ void fields(Key& key, Visit visit) {
   visit("pass", key.pass);
 }
 
-template <class Key, class Visit>
-  requires std::same_as<std::remove_const_t<Key>, PlantingSeason>
+template <FieldsOf<PlantingSeason> Key, class Visit>
 void fields(Key& key, Visit visit) {
   visit("planting", key.planting);
   visit("season", key.season.year);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Settings>
+template <FieldsOf<Settings> Record, class Visit>
 void fields(Record& settings, Visit visit) {
   visit("name", settings.name);
   visit("latitude", settings.latitude);
@@ -60,10 +51,15 @@ void fields(Record& settings, Visit visit) {
   visit("maximum", settings.normals.maximum);
   visit("recordsFrom", settings.recordsFrom);
   visit(Later{"firstLeafDelayDays"}, settings.firstLeafDelayDays);
+  visit(Later{"workdays"}, settings.workdays);
+  visit(Later{"startMinute"}, settings.startMinute);
+  visit(Later{"moveMinutes"}, settings.moveMinutes);
+  visit(Later{"moveMinutesPerKm"}, settings.moveMinutesPerKm);
+  visit(Later{"keepTogether"}, settings.keepTogether);
+  visit(Later{"gangAtMost"}, settings.gangAtMost);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Block>
+template <FieldsOf<Block> Record, class Visit>
 void fields(Record& block, Visit visit) {
   visit("id", block.id);
   visit("name", block.name);
@@ -75,11 +71,13 @@ void fields(Record& block, Visit visit) {
   visit(Later{"maximumCorrection"}, block.maximumCorrection);
   visit(Later{"wires"}, block.wires);
   visit(Later{"postSpacing"}, block.postSpacing);
+  visit(Later{"workersAtMost"}, block.workersAtMost);
+  visit(Later{"latitude"}, block.latitude);
+  visit(Later{"longitude"}, block.longitude);
   visit("notes", block.notes);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Planting>
+template <FieldsOf<Planting> Record, class Visit>
 void fields(Record& planting, Visit visit) {
   visit("id", planting.id);
   visit("block", planting.block);
@@ -97,17 +95,7 @@ void fields(Record& planting, Visit visit) {
   visit("programme", planting.programme);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Crew>
-void fields(Record& crew, Visit visit) {
-  visit("id", crew.id);
-  visit("name", crew.name);
-  visit("workers", crew.workers);
-  visit("hoursPerDay", crew.hoursPerDay);
-}
-
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Observation>
+template <FieldsOf<Observation> Record, class Visit>
 void fields(Record& seen, Visit visit) {
   visit("id", seen.id);
   visit("planting", seen.planting);
@@ -116,8 +104,7 @@ void fields(Record& seen, Visit visit) {
   visit("by", seen.by);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Tick>
+template <FieldsOf<Tick> Record, class Visit>
 void fields(Record& tick, Visit visit) {
   visit("id", tick.id);
   visit("task", tick.task);
@@ -129,8 +116,7 @@ void fields(Record& tick, Visit visit) {
   visit("takesBack", tick.takesBack);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, TaskMark>
+template <FieldsOf<TaskMark> Record, class Visit>
 void fields(Record& mark, Visit visit) {
   visit("task", mark.task);
   visit("moved", mark.moved);
@@ -139,8 +125,7 @@ void fields(Record& mark, Visit visit) {
   visit("handSecondsPerTree", mark.handSecondsPerTree);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, PastStage>
+template <FieldsOf<PastStage> Record, class Visit>
 void fields(Record& past, Visit visit) {
   visit("id", past.id);
   visit("cultivar", past.cultivar);
@@ -148,8 +133,7 @@ void fields(Record& past, Visit visit) {
   visit("day", past.day);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, Measurement>
+template <FieldsOf<Measurement> Record, class Visit>
 void fields(Record& taken, Visit visit) {
   visit("id", taken.id);
   visit("planting", taken.planting);
@@ -160,8 +144,7 @@ void fields(Record& taken, Visit visit) {
   visit("note", taken.note);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, SeasonTarget>
+template <FieldsOf<SeasonTarget> Record, class Visit>
 void fields(Record& target, Visit visit) {
   visit("of", target.of);
   visit("vigour", target.vigour);
@@ -171,16 +154,14 @@ void fields(Record& target, Visit visit) {
   visit("note", target.note);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, SeasonClose>
+template <FieldsOf<SeasonClose> Record, class Visit>
 void fields(Record& close, Visit visit) {
   visit("season", close.season.year);
   visit("day", close.day);
   visit("by", close.by);
 }
 
-template <class Record, class Visit>
-  requires std::same_as<std::remove_const_t<Record>, OwnProgramme>
+template <FieldsOf<OwnProgramme> Record, class Visit>
 void fields(Record& own, Visit visit) {
   visit("id", own.id);
   visit("text", own.text);
@@ -252,7 +233,12 @@ constexpr std::array recordNames{"settings",
                                  "measurement",
                                  "season target",
                                  "season close",
-                                 "programme"};
+                                 "programme",
+                                 "work day",
+                                 "turnout",
+                                 "pin",
+                                 "closure",
+                                 "planned job"};
 static_assert(recordNames.size() == std::variant_size_v<AnyEdit>);
 
 Json toJson(const AnyEdit& any) {

@@ -130,6 +130,13 @@ void checkElevation(Faults& faults, const std::string& place, Length elevation) 
                phrase("Deed", "An elevation lies between -430 m and 5,000 m; check it."));
 }
 
+void checkLikelyDay(Faults& faults, const std::string& place, Day day) {
+  if (yearOf(day) < 1900 || yearOf(day) > 2200)
+    faults.add(place,
+               phrase("Deed", "%1 lies outside the years 1900 to 2200; check the day."),
+               {day});
+}
+
 void checkSeasonOf(Faults& faults, const Orchard& orchard, const Stage& stage, Day day) {
   const Hemisphere hemisphere = orchard.settings.hemisphere();
   const DaySpan span = plausibleDays(stage.bbch, seasonOf(day, hemisphere), hemisphere);

@@ -52,6 +52,9 @@ void checkNotes(Faults& faults, const std::string& place, std::string_view text)
 /// From the shore of the Dead Sea to above the highest farmed land.
 void checkElevation(Faults& faults, const std::string& place, Length elevation);
 
+/// A day in the years Topwire plans for.
+void checkLikelyDay(Faults& faults, const std::string& place, Day day);
+
 /// Whether a stage may plausibly be seen on that day; noted at "day".
 void checkSeasonOf(Faults& faults, const Orchard& orchard, const Stage& stage, Day day);
 /// For a code that is none of the stages dated here.

@@ -14,12 +14,13 @@ namespace topwire {
 /// The short list of what a person can do to an orchard. Each checks its input against
 /// the orchard and answers a change to perform, or every problem found, each with the
 /// field it is about as its place. Nothing is changed here. Those of weather and of past
-/// dates are in weather_deeds.h, those of measurements and targets in target_deeds.h.
+/// dates are in weather_deeds.h, those of measurements and targets in target_deeds.h,
+/// those of crews and their plan in crew_deeds.h.
 ///
 /// Fields of a block: name, rows, rowSpacing, rowLength, elevation, minimumCorrection,
-/// maximumCorrection. Of a planting: code, cultivar, rootstock, planted, rows,
-/// treeSpacing, trees, vigour, programme. Of the settings, beside their own names:
-/// normals, firstLeafDelay.
+/// maximumCorrection, workersAtMost, latitude, longitude. Of a planting: code, cultivar,
+/// rootstock, planted, rows, treeSpacing, trees, vigour, programme. Of the settings,
+/// beside their own names: normals, firstLeafDelay, start.
 
 Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings);
 
@@ -35,8 +36,6 @@ Checked<Change> editPlanting(const Orchard& orchard,
                              const TradeTables& tables,
                              const Planting& planting);
 Checked<Change> deletePlanting(const Orchard& orchard, PlantingId planting);
-
-Checked<Change> addCrew(const Orchard& orchard, const Crew& crew);
 
 /// The tick's rows must lie in the task's. `title` is what the task is called.
 Checked<Change> tickRows(const Orchard& orchard,

@@ -116,6 +116,69 @@ void checkFirstLeafDelay(Faults& faults, int days) {
                       "check the days."));
 }
 
+void checkBetween(Faults& faults,
+                  const std::string& place,
+                  int value,
+                  int least,
+                  int most,
+                  Phrase said) {
+  if (value < least || value > most)
+    faults.add(place, said, {std::int64_t{least}, std::int64_t{most}});
+}
+
+void checkWorkingDay(Faults& faults, const Settings& settings) {
+  if (std::ranges::find(settings.workdays, true) == settings.workdays.end())
+    faults.add(
+        "workdays",
+        phrase("Deed", "Work is done on one day of the week at least; choose it."));
+  constexpr int lastStart = 23 * 60 + 59;
+  if (settings.startMinute < 0 || settings.startMinute > lastStart)
+    faults.add("start", phrase("Deed", "Work begins between 00:00 and 23:59."));
+  const Phrase moving =
+      phrase("Deed", "Going to another block takes %1 to %2 minutes; check it.");
+  checkBetween(faults, "moveMinutes", settings.moveMinutes, 0, 240, moving);
+  checkBetween(faults,
+               "moveMinutesPerKm",
+               settings.moveMinutesPerKm,
+               0,
+               60,
+               phrase("Deed", "A kilometre takes %1 to %2 minutes; check it."));
+  checkBetween(faults,
+               "keepTogether",
+               settings.keepTogether,
+               0,
+               100,
+               phrase("Deed", "How much crews are kept together is %1 to %2 percent."));
+  checkBetween(faults,
+               "gangAtMost",
+               settings.gangAtMost,
+               1,
+               200,
+               phrase("Deed", "People who move together are %1 to %2; check it."));
+}
+
+/// Both coordinates or neither; their latitude near the orchard's, which finds a sign or
+/// a swap gone wrong.
+void checkCoordinates(Faults& faults, const Orchard& orchard, const Block& block) {
+  if (block.latitude.has_value() != block.longitude.has_value())
+    return faults.add(
+        block.latitude ? "longitude" : "latitude",
+        phrase("Deed",
+               "A place on the map takes latitude and longitude; give both or neither."));
+  if (!block.latitude) return;
+  if (!(std::abs(*block.latitude - orchard.settings.latitude) <= 1))
+    faults.add("latitude",
+               phrase("Deed",
+                      "A block lies within one degree of the orchard's latitude, %1; "
+                      "check it, and its sign."),
+               {Figure{orchard.settings.latitude, 2}});
+  if (!(std::abs(*block.longitude) <= 180))
+    faults.add("longitude",
+               phrase("Deed",
+                      "A longitude lies between -180 and 180 degrees; west of Greenwich "
+                      "is negative."));
+}
+
 void checkBlockName(Faults& faults, const Orchard& orchard, const Block& block) {
   checkName(faults, "name", block.name);
   for (const auto& [id, other] : orchard.blocks)
@@ -155,6 +218,13 @@ Faults checkBlock(const Orchard& orchard, const Block& block) {
   if (block.elevation) checkElevation(faults, "elevation", *block.elevation);
   checkCorrection(faults, "minimumCorrection", block.minimumCorrection);
   checkCorrection(faults, "maximumCorrection", block.maximumCorrection);
+  checkBetween(faults,
+               "workersAtMost",
+               block.workersAtMost.value_or(1),
+               1,
+               999,
+               phrase("Deed", "Between %1 and %2 people can work in a block at a time."));
+  checkCoordinates(faults, orchard, block);
   checkNotes(faults, "notes", block.notes);
   return faults;
 }
@@ -180,6 +250,12 @@ void removePlanting(Change& change, const Orchard& orchard, const Planting& plan
   for (const auto& [of, target] : orchard.targets)
     if (of.planting == planting.id)
       change.edits.emplace_back(Edit<SeasonTarget>{target, std::nullopt});
+  for (const auto& [id, pin] : orchard.pins)
+    if (pin.task.planting == planting.id)
+      change.edits.emplace_back(Edit<Pin>{pin, std::nullopt});
+  for (const auto& [place, job] : orchard.plannedJobs)
+    if (job.task.planting == planting.id)
+      change.edits.emplace_back(Edit<PlannedJob>{job, std::nullopt});
   change.edits.emplace_back(Edit<Planting>{planting, std::nullopt});
 }
 
@@ -217,6 +293,7 @@ Checked<Change> changeSettings(const Orchard& orchard, const Settings& settings)
   checkNormals(faults, tidy.normals);
   checkRecordsFrom(faults, tidy.recordsFrom);
   checkFirstLeafDelay(faults, tidy.firstLeafDelayDays);
+  checkWorkingDay(faults, tidy);
   return std::move(faults).orElse({Sentence{phrase("Deed", "Orchard settings changed")},
                                    {Edit<Settings>{orchard.settings, tidy}}});
 }
@@ -249,6 +326,9 @@ Checked<Change> deleteBlock(const Orchard& orchard, BlockId block) {
     checkUnticked(faults, orchard, planting);
     removePlanting(change, orchard, planting);
   }
+  for (const auto& [id, closure] : orchard.closures)
+    if (closure.block == block)
+      change.edits.emplace_back(Edit<BlockClosure>{closure, std::nullopt});
   change.edits.emplace_back(Edit<Block>{*before, std::nullopt});
   return std::move(faults).orElse(std::move(change));
 }

@@ -215,21 +215,6 @@ Planting tidied(Planting planting) {
   return planting;
 }
 
-void checkCrew(Faults& faults, const Orchard& orchard, const Crew& crew) {
-  checkName(faults, "name", crew.name);
-  for (const auto& [id, other] : orchard.crews)
-    if (id != crew.id && folded(other.name) == folded(crew.name))
-      faults.add(
-          "name",
-          phrase("Deed", "There is a crew called %1 already; choose another name."),
-          {other.name});
-  if (crew.workers < 1 || crew.workers > 200)
-    faults.add("workers", phrase("Deed", "A crew has between 1 and 200 workers."));
-  if (!(crew.hoursPerDay >= 0.5 && crew.hoursPerDay <= 24))
-    faults.add("hoursPerDay",
-               phrase("Deed", "A working day has between half an hour and 24 hours."));
-}
-
 }  // namespace
 
 Checked<Change> addPlanting(const Orchard& orchard,
@@ -255,15 +240,6 @@ Checked<Change> editPlanting(const Orchard& orchard,
   return std::move(faults).orElse(
       {Sentence{phrase("Deed", "Planting %1 changed"), {calledName(orchard, tidy)}},
        {Edit<Planting>{*before, tidy}}});
-}
-
-Checked<Change> addCrew(const Orchard& orchard, const Crew& crew) {
-  Crew tidy = crew;
-  tidy.name = withoutBlanks(crew.name);
-  Faults faults;
-  checkCrew(faults, orchard, tidy);
-  return std::move(faults).orElse({Sentence{phrase("Deed", "Crew %1 added"), {tidy.name}},
-                                   {Edit<Crew>{std::nullopt, tidy}}});
 }
 
 }  // namespace topwire

@@ -1,8 +1,12 @@
+#include "core/base/contract.h"
+#include "core/edit/crew_deeds.h"
 #include "core/edit/deed_checks.h"
 #include "core/edit/deeds.h"
 #include "core/planning/progress.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 
 namespace topwire {
 
@@ -109,7 +113,123 @@ std::vector<const Tick*> touching(const Orchard& orchard,
   return ticks;
 }
 
+/// Takes back what was ticked of these rows on that day; answers the percent ticked then,
+/// by row, the most of each.
+std::map<int, int> takeDayBack(Change& change,
+                               const Orchard& orchard,
+                               const NotedHours& noted,
+                               Day day,
+                               IdSource& ids) {
+  std::map<int, int> percentByRow;
+  for (const Tick* tick : touching(orchard, noted.task.key, noted.rows)) {
+    if (tick->day != day) continue;
+    change.edits.emplace_back(
+        Edit<Tick>{std::nullopt, takingBack(*tick, ids.next<TickId>(), day)});
+    const RowSet kept = tick->rows.without(noted.rows);
+    if (!kept.empty())
+      change.edits.emplace_back(
+          Edit<Tick>{std::nullopt, rest(*tick, kept, ids.next<TickId>())});
+    for (const int row : tick->rows.inCommonWith(noted.rows).rows())
+      percentByRow[row] = std::max(percentByRow[row], tick->percent);
+  }
+  return percentByRow;
+}
+
+/// The noted rows with their minutes: one tick for each percent that rows are done to,
+/// the minutes shared out by rows.
+std::vector<Tick> ticksFor(const NotedHours& noted,
+                           const std::map<int, int>& percentByRow,
+                           Day day,
+                           IdSource& ids) {
+  std::map<int, RowSet> rowsByPercent;
+  for (const int row : noted.rows.rows()) {
+    const auto ticked = percentByRow.find(row);
+    RowSet& rows =
+        rowsByPercent[ticked == percentByRow.end() ? noted.percent : ticked->second];
+    rows = rows.with(RowSet::range(row, row));
+  }
+  std::vector<Tick> ticks;
+  int rowsLeft = noted.rows.count();
+  std::int64_t minutesLeft = noted.minutes;
+  for (const auto& [percent, rows] : rowsByPercent) {
+    Tick tick{ids.next<TickId>(), noted.task.key, rows, percent, 0, noted.by, day, {}};
+    tick.minutes = static_cast<int>(minutesLeft * rows.count() / rowsLeft);
+    minutesLeft -= tick.minutes;
+    rowsLeft -= rows.count();
+    ticks.push_back(tick);
+  }
+  return ticks;
+}
+
+/// Of the same task in an entry before it.
+RowSet notedBefore(const std::vector<NotedHours>& noted, std::size_t at) {
+  RowSet rows;
+  for (std::size_t i = 0; i < at; ++i)
+    if (noted[i].task.key == noted[at].task.key) rows = rows.with(noted[i].rows);
+  return rows.inCommonWith(noted[at].rows);
+}
+
+Faults checkNoted(const Orchard& orchard, const std::vector<NotedHours>& noted, Day day) {
+  Faults faults;
+  if (noted.empty())
+    faults.add({}, phrase("Deed", "No work is named to note hours for."));
+  for (std::size_t i = 0; i < noted.size(); ++i) {
+    const NotedHours& entry = noted[i];
+    const std::string place = std::to_string(i + 1) + '.';
+    const Tick whole{
+        {}, entry.task.key, entry.rows, entry.percent, entry.minutes, entry.by, day, {}};
+    const auto checked = tickRows(orchard, entry.task, entry.title, whole);
+    for (Problem problem : checked ? Problems{} : checked.error()) {
+      problem.place = place + problem.place;
+      faults.add(std::move(problem));
+    }
+    const RowSet twice = notedBefore(noted, i);
+    if (!twice.empty())
+      faults.add(place + "rows",
+                 phrase("Deed", "Rows %1 of this work are noted twice; note them once."),
+                 {rowsText(twice)});
+  }
+  return faults;
+}
+
+/// What noting one entry changes.
+Change changeFor(const Orchard& orchard,
+                 const NotedHours& noted,
+                 Day day,
+                 IdSource& ids) {
+  Change change;
+  const auto percentByRow = takeDayBack(change, orchard, noted, day, ids);
+  for (const Tick& tick : ticksFor(noted, percentByRow, day, ids)) {
+    const auto ticked = tickRows(orchard, noted.task, noted.title, tick);
+    TOPWIRE_REQUIRE(ticked.has_value());
+    std::ranges::copy(ticked->edits, std::back_inserter(change.edits));
+  }
+  return change;
+}
+
 }  // namespace
+
+Checked<Change> noteHours(const Orchard& orchard,
+                          const std::vector<NotedHours>& noted,
+                          Day day,
+                          IdSource& ids) {
+  Faults faults = checkNoted(orchard, noted, day);
+  if (faults.any()) return std::move(faults).asRefusal();
+  const auto count = static_cast<std::int64_t>(noted.size());
+  Change change{Sentence{counted(count,
+                                 phrase("Deed", "Hours of %1 noted: %2 job"),
+                                 phrase("Deed", "Hours of %1 noted: %2 jobs")),
+                         {day, count}},
+                {}};
+  // Two entries may share a tick, which only the first of them takes back.
+  Orchard ahead = orchard;
+  for (const NotedHours& entry : noted) {
+    const Change one = changeFor(ahead, entry, day, ids);
+    apply(ahead, one);
+    std::ranges::copy(one.edits, std::back_inserter(change.edits));
+  }
+  return change;
+}
 
 Checked<Change> tickRows(const Orchard& orchard,
                          const Task& task,

@@ -33,6 +33,7 @@ struct EnumWords {
 constexpr EnumWords<UnitSystem, 2> unitWords{{"metric", "us"}};
 constexpr EnumWords<PlantingKind, 3> kindWords{{"main", "pollinizer", "replant"}};
 constexpr EnumWords<Vigour, 3> vigourWords{{"weak", "moderate", "strong"}};
+constexpr EnumWords<PinKind, 2> pinWords{{"crew to job", "not before"}};
 constexpr EnumWords<Measure, 8> measureWords{{"trunk diameter",
                                               "trunk girth",
                                               "leader height",
@@ -102,6 +103,24 @@ Json toJson(const DaySpan& span) {
   return Json::array({isoText(span.first), isoText(span.last)});
 }
 
+Json toJson(PinKind kind) {
+  return pinWords.write(kind);
+}
+
+Json toJson(const std::vector<std::string>& names) {
+  return names;
+}
+
+Json toJson(const std::vector<DaySpan>& spans) {
+  Json json = Json::array();
+  for (const DaySpan& span : spans) json.push_back(toJson(span));
+  return json;
+}
+
+Json toJson(const std::array<bool, 7>& weekdays) {
+  return weekdays;
+}
+
 void read(const Json& json, std::string& text) {
   text = json.get<std::string>();
 }
@@ -161,6 +180,23 @@ void read(const Json& json, DaySpan& span) {
 
 void read(const Json& json, std::array<double, 12>& months) {
   months = json.get<std::array<double, 12>>();
+}
+
+void read(const Json& json, PinKind& kind) {
+  kind = pinWords.read(json);
+}
+
+void read(const Json& json, std::vector<std::string>& names) {
+  names = json.get<std::vector<std::string>>();
+}
+
+void read(const Json& json, std::vector<DaySpan>& spans) {
+  spans.clear();
+  for (const Json& span : json) read(span, spans.emplace_back());
+}
+
+void read(const Json& json, std::array<bool, 7>& weekdays) {
+  weekdays = json.get<std::array<bool, 7>>();
 }
 
 }  // namespace topwire

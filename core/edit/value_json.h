@@ -34,6 +34,10 @@ nlohmann::json toJson(double number);
 nlohmann::json toJson(const std::array<double, 12>& months);
 nlohmann::json toJson(int number);
 nlohmann::json toJson(const DaySpan& span);
+nlohmann::json toJson(PinKind kind);
+nlohmann::json toJson(const std::vector<std::string>& names);
+nlohmann::json toJson(const std::vector<DaySpan>& spans);
+nlohmann::json toJson(const std::array<bool, 7>& weekdays);
 void read(const nlohmann::json& json, std::string& text);
 void read(const nlohmann::json& json, int& number);
 void read(const nlohmann::json& json, double& number);
@@ -48,6 +52,10 @@ void read(const nlohmann::json& json, std::vector<std::int64_t>& numbers);
 void read(const nlohmann::json& json, std::vector<Length>& lengths);
 void read(const nlohmann::json& json, DaySpan& span);
 void read(const nlohmann::json& json, std::array<double, 12>& months);
+void read(const nlohmann::json& json, PinKind& kind);
+void read(const nlohmann::json& json, std::vector<std::string>& names);
+void read(const nlohmann::json& json, std::vector<DaySpan>& spans);
+void read(const nlohmann::json& json, std::array<bool, 7>& weekdays);
 
 template <class Tag>
 nlohmann::json toJson(RecordId<Tag> id) {

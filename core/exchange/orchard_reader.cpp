@@ -1,5 +1,6 @@
 #include "core/exchange/orchard_reader.h"
 
+#include "core/edit/crew_deeds.h"
 #include "core/edit/deeds.h"
 #include "core/edit/target_deeds.h"
 #include "core/exchange/nearest.h"

@@ -1,6 +1,7 @@
 #include "app/windows/closing_page.h"
 
 #include "app/windows/labour_bars.h"
+#include "core/edit/crew_deeds.h"
 #include "tests/app/window_test.h"
 
 #include <QCheckBox>

@@ -79,6 +79,27 @@ SeasonTarget fullTarget() {
   return target;
 }
 
+Crew fullCrew() {
+  Crew crew{{0, 5}, "Río", 6, 7.25, {"pruning", "poda ñ"}, {"Ana", "Béa"}, {}, 90};
+  crew.daysOff = {{dayOf(2027, 5, 3), dayOf(2027, 5, 9)},
+                  {dayOf(2027, 12, 25), dayOf(2027, 12, 25)}};
+  return crew;
+}
+
+Pin fullPin() {
+  return {{0, 10},
+          PinKind::crewToJob,
+          leaderTie,
+          CrewId{0, 5},
+          dayOf(2027, 4, 6),
+          "porque sí"};
+}
+
+PlannedJob fullPlannedJob() {
+  return {
+      {dayOf(2027, 4, 6), {0, 5}, 2}, leaderTie, parseRows("1-4, 7").rows, 390, 480, 6};
+}
+
 /// Every record kind and every kind of value a name can hold, in each of the three
 /// shapes of an edit.
 Change changeOfEverything() {
@@ -89,10 +110,19 @@ Change changeOfEverything() {
   block.maximumCorrection = 0.1 + 0.2;
   block.wires = {Length::feet(3), Length::millimetres(1801)};
   block.postSpacing = Length::feet(30);
-  Block later = block;
-  later.notes = "two\nlines";
   Settings delayed = testing::southernSettings();
   delayed.firstLeafDelayDays = 7;
+  delayed.workdays = {true, true, false, true, true, false, true};
+  delayed.startMinute = 345;
+  delayed.moveMinutes = 15;
+  delayed.moveMinutesPerKm = 3;
+  delayed.keepTogether = 80;
+  delayed.gangAtMost = 5;
+  block.workersAtMost = 9;
+  block.latitude = 46.9012345;
+  block.longitude = -120.5;
+  Block later = block;
+  later.notes = "two\nlines";
   WeatherMonth longer = fullMonth();
   longer.days[9] = WeatherDay{3, 4, std::nullopt, WeatherSource::typed};
   Tick back = tickOf("1-4");
@@ -106,7 +136,7 @@ Change changeOfEverything() {
           {Edit<Settings>{testing::northernSettings(), delayed},
            Edit<Block>{block, later},
            Edit<Planting>{std::nullopt, fullPlanting()},
-           Edit<Crew>{Crew{{0, 5}, "Río", 6, 7.25}, std::nullopt},
+           Edit<Crew>{fullCrew(), std::nullopt},
            Edit<Observation>{std::nullopt,
                              Observation{{0, 6}, {0, 2}, 53, dayOf(2027, 3, 30), "Ana"}},
            Edit<Tick>{std::nullopt, back},
@@ -118,7 +148,18 @@ Change changeOfEverything() {
            Edit<SeasonClose>{std::nullopt,
                              SeasonClose{Season{2027}, dayOf(2027, 12, 1), "Río"}},
            Edit<OwnProgramme>{OwnProgramme{"mío", "format = 1\n"},
-                              OwnProgramme{"mío", "format = 1\nid = \"mío\"\n"}}}};
+                              OwnProgramme{"mío", "format = 1\nid = \"mío\"\n"}},
+           Edit<WorkDay>{std::nullopt, WorkDay{dayOf(2027, 4, 5), 50, "lluvia"}},
+           Edit<Turnout>{Turnout{{{0, 5}, dayOf(2027, 4, 6)}, 0}, std::nullopt},
+           Edit<Pin>{std::nullopt, fullPin()},
+           Edit<BlockClosure>{std::nullopt,
+                              BlockClosure{{0, 11},
+                                           {0, 1},
+                                           dayOf(2027, 4, 8),
+                                           dayOf(2027, 4, 9),
+                                           360,
+                                           "según la etiqueta"}},
+           Edit<PlannedJob>{std::nullopt, fullPlannedJob()}}};
 }
 
 TEST(ChangeJson, ReadsBackEqualForEveryRecordKindAndNonAsciiText) {
@@ -154,6 +195,16 @@ TEST(ChangeJson, OfAnEarlierVersionLacksFieldsThatCameLater) {
   ASSERT_TRUE(read.has_value()) << read.error().detail;
   EXPECT_EQ(std::get<Edit<Block>>(read->edits.at(0)).after,
             testing::block(1, "Creek", "1-10"));
+}
+
+TEST(ChangeJson, OfAnEarlierVersionHasAllRoundCrewsThatAreNeverOff) {
+  const std::string json =
+      R"({"name":{"context":"","text":"","values":[]},"edits":[{"record":"crew",)"
+      R"("before":null,"after":{"id":"00000000000000000000000000000005",)"
+      R"("name":"North","workers":6,"hoursPerDay":8.0}}]})";
+  const auto read = changeFromJson(json);
+  ASSERT_TRUE(read.has_value()) << read.error().detail;
+  EXPECT_EQ(std::get<Edit<Crew>>(read->edits.at(0)).after, (Crew{{0, 5}, "North", 6, 8}));
 }
 
 TEST(ChangeJson, MendsTextThatIsNoUtf8RatherThanThrowing) {

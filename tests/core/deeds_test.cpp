@@ -71,15 +71,6 @@ TEST(SettingsDeeds, TheHemisphereStaysOnceWorkIsTicked) {
               ElementsAre(HasSubstr("latitude: Work is ticked already")));
 }
 
-TEST(CrewDeeds, AreChecked) {
-  Orchard orchard = orchardOfTwo();
-  orchard = after(orchard, addCrew(orchard, {{0, 1}, "North", 6, 8}));
-  EXPECT_THAT(said(addCrew(orchard, {{0, 2}, "north", 0, 25})),
-              ElementsAre(HasSubstr("name: There is a crew called North already"),
-                          HasSubstr("workers: "),
-                          HasSubstr("hoursPerDay: ")));
-}
-
 struct BadBlock {
   std::function<void(Block&)> spoil;
   std::vector<std::string> expected;

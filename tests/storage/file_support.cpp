@@ -59,6 +59,40 @@ void addWeather(Orchard& orchard) {
   for (const WeatherMonth& month : {leap, old}) orchard.weather[month.month] = month;
 }
 
+void addCrewDays(Orchard& orchard, const TaskKey& key) {
+  Crew& crew = orchard.crews.at({0, 3});
+  crew.skills = {"pruning", "poda, ñ"};
+  crew.members = {"Ana \"la jefa\"", ""};
+  crew.daysOff = {{dayOf(2027, 5, 3), dayOf(2027, 5, 9)},
+                  {dayOf(2028, 2, 29), dayOf(2028, 2, 29)}};
+  crew.youngMinutes = 120;
+  const Day day = dayOf(2027, 9, 3);
+  orchard.workDays[day] = {day, 50, "lluvia"};
+  orchard.workDays[plusDays(day, 2)] = {plusDays(day, 2), 100, ""};
+  orchard.turnouts[{crew.id, day}] = {{crew.id, day}, 0};
+  orchard.turnouts[{crew.id, plusDays(day, 1)}] = {{crew.id, plusDays(day, 1)}, 9};
+  orchard.pins[{0, 9}] = {{0, 9}, PinKind::crewToJob, key, crew.id, day, "'ya'"};
+  orchard.pins[{0, 10}] = {{0, 10}, PinKind::notBefore, key, std::nullopt, day, ""};
+  orchard.closures[{0, 11}] = {{0, 11}, {0, 1}, day, plusDays(day, 1), 1440, "etiqueta"};
+  for (const int order : {1, 2})
+    orchard.plannedJobs[{day, crew.id, order}] = {
+        {day, crew.id, order}, key, parseRows("1-4, 7").rows, 390 + order, 480, 6};
+}
+
+void addWorkingDay(Orchard& orchard) {
+  Settings& settings = orchard.settings;
+  settings.workdays = {false, true, true, true, true, true, true};
+  settings.startMinute = 345;
+  settings.moveMinutes = 15;
+  settings.moveMinutesPerKm = 4;
+  settings.keepTogether = 80;
+  settings.gangAtMost = 5;
+  Block& creek = orchard.blocks.at({0, 1});
+  creek.workersAtMost = 12;
+  creek.latitude = -39.1234567;
+  creek.longitude = 0.1 + 0.2;
+}
+
 }  // namespace
 
 TemporaryFolder::TemporaryFolder() {
@@ -162,6 +196,8 @@ Orchard orchardOfEverything() {
   orchard.closes[{2026}] = {{2026}, dayOf(2027, 6, 3), "Ana"};
   orchard.programmes["mío"] = {"mío", "format = 1\n# 'así'"};
   addWeather(orchard);
+  addCrewDays(orchard, key);
+  addWorkingDay(orchard);
   orchard.tasks[key] = {key, dayOf(2027, 9, 1), dayOf(2027, 9, 9), std::nullopt, true};
   return orchard;
 }

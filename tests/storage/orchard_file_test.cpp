@@ -158,7 +158,8 @@ TEST_F(OrchardFile, RefusesAChangeMadeFromOtherRecordsThanItHolds) {
   EXPECT_THAT(write(Edit<Crew>{before, after}), changed);
   EXPECT_THAT(write(Edit<Crew>{before, std::nullopt}), changed);
   EXPECT_THAT(write(Edit<Crew>{std::nullopt, after}), changed);
-  execute("DELETE FROM crew");
+  execute(
+      "DELETE FROM planned_job; DELETE FROM pin; DELETE FROM turnout; DELETE FROM crew");
   EXPECT_THAT(write(Edit<Crew>{before, after}), changed);
   EXPECT_EQ(write(Edit<Crew>{std::nullopt, after}), "done");
 }

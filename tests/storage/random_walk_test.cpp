@@ -147,13 +147,92 @@ private:
         [&](Planting& planting) { planting.vigourReason = someText(); });
   }
 
+  Day someDay() { return plusDays(dayOf(2027, 4, 1), pick(20)); }
+
+  CrewId someCrew() {
+    const Crew* crew = any(memory().crews);
+    return crew ? crew->id : CrewId{};
+  }
+
+  AnyEdit workDayEdit() {
+    return editOf(
+        memory().workDays,
+        [&] {
+          return WorkDay{someDay(), pick(101), someText()};
+        },
+        // More than a whole day is refused.
+        [&](WorkDay& work) { work.percent = pick(110); });
+  }
+
+  AnyEdit turnoutEdit() {
+    return editOf(
+        memory().turnouts,
+        [&] {
+          return Turnout{{someCrew(), someDay()}, pick(9)};
+        },
+        // Fewer than none are refused.
+        [&](Turnout& turnout) { turnout.workers = pick(9) - 1; });
+  }
+
+  AnyEdit pinEdit() {
+    return editOf(
+        memory().pins,
+        [&] {
+          const bool toCrew = pick(2) == 0;
+          return Pin{freshId<PinId>(),
+                     toCrew ? PinKind::crewToJob : PinKind::notBefore,
+                     someKey(),
+                     toCrew ? std::optional{someCrew()} : std::nullopt,
+                     someDay(),
+                     someText()};
+        },
+        [&](Pin& pin) { pin.reason = someText(); });
+  }
+
+  AnyEdit closureEdit() {
+    return editOf(
+        memory().closures,
+        [&] {
+          const Block* block = any(memory().blocks);
+          const Day from = someDay();
+          return BlockClosure{freshId<ClosureId>(),
+                              block ? block->id : BlockId{},
+                              from,
+                              plusDays(from, pick(4)),
+                              pick(1440),
+                              someText()};
+        },
+        // An end before the beginning is refused.
+        [&](BlockClosure& closure) { closure.until = someDay(); });
+  }
+
+  AnyEdit plannedJobEdit() {
+    return editOf(
+        memory().plannedJobs,
+        [&] {
+          return PlannedJob{{someDay(), someCrew(), 1 + pick(3)},
+                            someKey(),
+                            RowSet::range(1, 1 + pick(9)),
+                            390 + pick(99),
+                            pick(600),
+                            pick(9)};
+        },
+        [&](PlannedJob& job) { job.workers = 1 + pick(9); });
+  }
+
   AnyEdit crewEdit() {
     return editOf(
         memory().crews,
         [&] {
           return Crew{freshId<CrewId>(), someText(), pick(4), 7.5};
         },
-        [&](Crew& crew) { crew.hoursPerDay += 0.1; });
+        [&](Crew& crew) {
+          crew.hoursPerDay += 0.1;
+          crew.skills.push_back("pruning " + std::to_string(pick(9)));
+          const Day off = someDay();
+          crew.daysOff.push_back({off, plusDays(off, pick(9))});
+          crew.youngMinutes = pick(200) - 1;  // less than none is refused
+        });
   }
 
   AnyEdit observationEdit() {
@@ -287,7 +366,7 @@ private:
   }
 
   AnyEdit someEdit() {
-    switch (pick(13)) {
+    switch (pick(18)) {
       case 0:
         return blockEdit();
       case 1:
@@ -312,6 +391,16 @@ private:
         return programmeEdit();
       case 11:
         return closeEdit();
+      case 12:
+        return workDayEdit();
+      case 13:
+        return turnoutEdit();
+      case 14:
+        return pinEdit();
+      case 15:
+        return closureEdit();
+      case 16:
+        return plannedJobEdit();
       default:
         return tickEdit();
     }
