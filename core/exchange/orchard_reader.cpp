@@ -23,6 +23,8 @@ std::string keyOf(const TableFields& fields, const std::string& place) {
     key += capital ? static_cast<char>(c - 'A' + 'a') : c;
   }
   if (key == "planted" && fields.has("planned")) return "planned";
+  if (key == "young-minutes") return "young-hours";
+  if (key == "until-minute") return "until";
   if (key == "trees" && !fields.has("trees")) return "trees-per-row";
   return key;
 }
@@ -70,7 +72,8 @@ private:
   void readSettings(const toml::table& table);
   void readStation(TableFields& fields, Settings& settings);
   bool readNormals(const toml::table& table, Settings& settings);
-  void readCrew(const toml::table& table);
+  void readOneCrew(const toml::table& table);
+  void readCrewDays(TableFields& file);
   void readBlock(const toml::table& table);
   void readPlanting(const toml::table& table,
                     const Block& block,
@@ -102,8 +105,9 @@ void OrchardReading::read(const toml::table& file) {
                  {phrase("Orchard file",
                          "The file has no table [orchard]; add one with the orchard's "
                          "name, latitude, elevation and station.")});
-  for (const toml::table* crew : fields.tables("crew")) readCrew(*crew);
+  for (const toml::table* crew : fields.tables("crew")) readOneCrew(*crew);
   for (const toml::table* block : fields.tables("block")) readBlock(*block);
+  readCrewDays(fields);
   for (const toml::table* seen : fields.tables("seen")) readSeen(*seen);
   for (const toml::table* taken : fields.tables("measurement")) readMeasured(*taken);
   for (const toml::table* tick : fields.tables("tick")) readTick(*tick);
@@ -137,6 +141,7 @@ void OrchardReading::readSettings(const toml::table& table) {
       fields.required("records-from", fields.day("records-from"), "2027-01-01");
   settings.firstLeafDelayDays =
       fields.whole("first-leaf-delay", 0, 60).value_or(settings.firstLeafDelayDays);
+  readWorkingDay(fields, settings);
   readStation(fields, settings);
   fields.refuseOthers();
   if (!perform(fields, changeSettings(orchard(), settings)))
@@ -197,15 +202,36 @@ bool OrchardReading::readNormals(const toml::table& table, Settings& settings) {
   return !fields.hasFaults();
 }
 
-void OrchardReading::readCrew(const toml::table& table) {
+void OrchardReading::readOneCrew(const toml::table& table) {
   TableFields fields{table, "crew", *faults_};
-  Crew crew;
+  Crew crew = readCrew(fields);
   crew.id = ids_->next<CrewId>();
-  crew.name = fields.required("name", fields.text("name"), "\"Heron\"");
-  crew.workers = fields.required("workers", fields.whole("workers", 1, 999), "6");
-  crew.hoursPerDay = fields.number("hours-per-day").value_or(crew.hoursPerDay);
   fields.refuseOthers();
   if (!perform(fields, addCrew(orchard(), crew))) orchard().crews[crew.id] = crew;
+}
+
+/// What hangs on a field at fault would be told a second time by the deed.
+void OrchardReading::readCrewDays(TableFields& file) {
+  for (const toml::table* table : file.tables("work-day")) {
+    TableFields fields{*table, "work day", *faults_};
+    const WorkDay work = readWorkDay(fields);
+    if (!fields.hasFaults()) perform(fields, setWorkDay(orchard(), work));
+  }
+  for (const toml::table* table : file.tables("turnout")) {
+    TableFields fields{*table, "turnout", *faults_};
+    const Turnout turnout = readTurnout(fields, orchard());
+    if (!fields.hasFaults()) perform(fields, setTurnout(orchard(), turnout));
+  }
+  for (const toml::table* table : file.tables("closure")) {
+    TableFields fields{*table, "closure", *faults_};
+    BlockClosure closure = readClosure(fields, orchard());
+    closure.id = ids_->next<ClosureId>();
+    if (!fields.hasFaults()) perform(fields, closeBlock(orchard(), closure));
+  }
+  for (const toml::table* table : file.tables("pin")) {
+    TableFields fields{*table, "pin", *faults_};
+    described_.pins.push_back(readPin(fields, orchard()));
+  }
 }
 
 void OrchardReading::readBlock(const toml::table& table) {
@@ -220,6 +246,7 @@ void OrchardReading::readBlock(const toml::table& table) {
   block.elevation = fields.length("elevation", units());
   block.minimumCorrection = fields.number("minimum-correction").value_or(0);
   block.maximumCorrection = fields.number("maximum-correction").value_or(0);
+  readPlaceOf(fields, block);
   block.notes = fields.text("notes").value_or("");
   const auto plantings = fields.tables("planting");
   fields.refuseOthers();

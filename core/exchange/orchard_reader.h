@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 #include "core/edit/change.h"
+#include "core/exchange/crew_reader.h"
 #include "core/orchard/trade_tables.h"
 #include "core/planning/planner.h"
 
@@ -12,12 +13,14 @@
 namespace topwire {
 
 /// An orchard described in TOML: [orchard], [[block]] with its [[block.planting]],
-/// [[crew]], [[seen]], [[measurement]], and [[tick]]. The blocks are checked as if
+/// [[crew]], [[work-day]], [[turnout]], [[closure]], [[seen]], [[measurement]], and
+/// [[tick]] and [[pin]]. The blocks are checked as if
 /// entered by hand; every fault is told with its line.
 struct DescribedOrchard {
   Orchard orchard;
 
-  /// Ticks name tasks that only a plan can date; they are performed after planning.
+  /// Ticks and pins name tasks that only a plan can date; they are performed after
+  /// planning, the pins last.
   struct WantedTick {
     std::string task;  ///< "creek-1-gala:rub-rivals:2027:1"
     std::string rows;  ///< all of the task's where empty
@@ -29,6 +32,7 @@ struct DescribedOrchard {
   };
 
   std::vector<WantedTick> ticks;
+  std::vector<WantedPin> pins;
 };
 
 /// `file` names the text in the problems.

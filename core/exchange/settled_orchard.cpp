@@ -1,5 +1,6 @@
 #include "core/exchange/settled_orchard.h"
 
+#include "core/edit/crew_deeds.h"
 #include "core/edit/deeds.h"
 #include "core/exchange/nearest.h"
 #include "core/planning/explain.h"
@@ -41,6 +42,20 @@ Checked<Change> changeFor(const Orchard& orchard,
   return tickRows(orchard, *task, titleOf(*task, operation), tick);
 }
 
+Checked<Change> changeFor(const Orchard& orchard,
+                          const Trade& trade,
+                          const Plan& plan,
+                          const WantedPin& wanted,
+                          IdSource& ids) {
+  const auto task = taskNamed(orchard, plan, wanted.task);
+  if (!task) return tl::unexpected{Problems{task.error()}};
+  Pin pin = wanted.pin;
+  pin.id = ids.next<PinId>();
+  pin.task = task->key;
+  const Operation* operation = operationOf(orchard, trade.programmes, task->key);
+  return addPin(orchard, pin, operation ? operation->skill : std::string{});
+}
+
 Problem placed(Problem problem, const std::string& file, int line) {
   problem.place = file + ':' + std::to_string(line);
   return problem;
@@ -74,14 +89,14 @@ Checked<Orchard> settledOrchard(const DescribedOrchard& described,
   const SeasonSpan span = seasonsFor(described, today);
   const Plan plan = planTasks(orchard, trade, span, today);
   Problems problems;
-  for (const WantedTick& tick : described.ticks) {
-    const auto change = changeFor(orchard, trade, plan, tick, ids);
-    if (change)
-      apply(orchard, *change);
-    else
-      for (const Problem& problem : change.error())
-        problems.push_back(placed(problem, file, tick.line));
-  }
+  const auto perform = [&](const auto& wanted) {
+    const auto change = changeFor(orchard, trade, plan, wanted, ids);
+    if (change) return apply(orchard, *change);
+    for (const Problem& problem : change.error())
+      problems.push_back(placed(problem, file, wanted.line));
+  };
+  std::ranges::for_each(described.ticks, perform);
+  std::ranges::for_each(described.pins, perform);
   if (!problems.empty()) return tl::unexpected{problems};
   // The ticks have moved what waits for their tasks.
   const Plan settled = planTasks(orchard, trade, span, today);

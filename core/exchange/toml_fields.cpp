@@ -209,6 +209,21 @@ std::vector<double> TableFields::numbers(std::string_view key) {
   return {};
 }
 
+std::vector<std::string> TableFields::texts(std::string_view key) {
+  const toml::node* node = find(key);
+  if (node == nullptr) return {};
+  std::vector<std::string> all;
+  if (const toml::array* array = node->as_array()) {
+    for (const toml::node& element : *array)
+      if (auto text = element.value_exact<std::string>()) all.push_back(std::move(*text));
+    if (all.size() == array->size()) return all;
+  }
+  fault(key,
+        {phrase("Orchard file", "\"%1\" takes texts in square brackets, each in quotes."),
+         {std::string{key}}});
+  return {};
+}
+
 std::vector<const toml::table*> TableFields::tables(std::string_view key) {
   const toml::node* node = find(key);
   if (node == nullptr) return {};

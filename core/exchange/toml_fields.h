@@ -59,6 +59,8 @@ public:
   /// Text such as "1-12, 15", or one bare row number.
   std::optional<RowSet> rows(std::string_view key);
   std::vector<double> numbers(std::string_view key);
+  /// Texts in square brackets.
+  std::vector<std::string> texts(std::string_view key);
   /// The tables of [[key]]; none where it is absent.
   std::vector<const toml::table*> tables(std::string_view key);
   const toml::table* oneTable(std::string_view key);
