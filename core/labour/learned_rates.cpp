@@ -100,8 +100,30 @@ void LearnedRates::append(std::vector<Seen>& seen,
   for (const Tick* tick : ticks) {
     const double trees = treesInRow * rowsAdded(percentByRow, *tick);
     if (tick->minutes > 0 && trees > 0)
-      seen.push_back({trees, static_cast<double>(tick->minutes)});
+      seen.push_back({trees, static_cast<double>(tick->minutes), tick->by});
   }
+}
+
+const std::vector<LearnedRates::Seen>* LearnedRates::seenOf(const std::string& programme,
+                                                            const Operation& operation,
+                                                            int leaf) const {
+  const auto found =
+      seen_.find({programme, operation.id, firstLeafAlike(operation, leaf)});
+  return found == seen_.end() ? nullptr : &found->second;
+}
+
+LabourRate LearnedRates::learned(LabourRate rate, const std::vector<Seen>& seen) {
+  if (seen.empty()) return rate;
+  std::vector<Pace> paces;
+  for (const Seen& one : seen) {
+    const double hours = one.trees * rate.programme / 3600;
+    paces.push_back({one.minutes * 60 / one.trees, std::min(hours, hoursOfPrior)});
+    rate.hours += one.minutes / 60;
+  }
+  const Pace mean = meanDrawnIn(paces, rate.programme);
+  rate.own = mean.seconds;
+  rate.weight = mean.weight / (mean.weight + hoursOfPrior);
+  return rate;
 }
 
 LabourRate LearnedRates::of(const std::string& programme,
@@ -110,19 +132,23 @@ LabourRate LearnedRates::of(const std::string& programme,
   LabourRate rate;
   rate.programme = operation.secondsPerTreeAt(leaf);
   if (rate.programme <= 0) return rate;
-  const auto found =
-      seen_.find({programme, operation.id, firstLeafAlike(operation, leaf)});
-  if (found == seen_.end() || found->second.empty()) return rate;
-  std::vector<Pace> paces;
-  for (const Seen& seen : found->second) {
-    const double hours = seen.trees * rate.programme / 3600;
-    paces.push_back({seen.minutes * 60 / seen.trees, std::min(hours, hoursOfPrior)});
-    rate.hours += seen.minutes / 60;
-  }
-  const Pace mean = meanDrawnIn(paces, rate.programme);
-  rate.own = mean.seconds;
-  rate.weight = mean.weight / (mean.weight + hoursOfPrior);
-  return rate;
+  const std::vector<Seen>* seen = seenOf(programme, operation, leaf);
+  return seen == nullptr ? rate : learned(rate, *seen);
+}
+
+LabourRate LearnedRates::ofCrew(const std::string& programme,
+                                const Operation& operation,
+                                int leaf,
+                                const std::string& crew) const {
+  LabourRate rate;
+  rate.programme = of(programme, operation, leaf).seconds();
+  if (rate.programme <= 0) return rate;
+  std::vector<Seen> own;
+  if (const std::vector<Seen>* seen = seenOf(programme, operation, leaf))
+    std::ranges::copy_if(*seen, std::back_inserter(own), [&crew](const Seen& one) {
+      return one.by == crew;
+    });
+  return learned(rate, own);
 }
 
 }  // namespace topwire

@@ -29,12 +29,25 @@ public:
                const std::map<std::string, Programme>& programmes);
 
   LabourRate of(const std::string& programme, const Operation& operation, int leaf) const;
+  /// One crew's own pace, `crew` being the name its ticks are noted by, drawn in toward
+  /// that of all of them in the same way. `programme` of the answer is the pace of all.
+  LabourRate ofCrew(const std::string& programme,
+                    const Operation& operation,
+                    int leaf,
+                    const std::string& crew) const;
 
 private:
   struct Seen {
     double trees;
     double minutes;
+    std::string by;
   };
+
+  const std::vector<Seen>* seenOf(const std::string& programme,
+                                  const Operation& operation,
+                                  int leaf) const;
+  /// Moved from the figure of `rate` toward what was seen.
+  static LabourRate learned(LabourRate rate, const std::vector<Seen>& seen);
 
   static void append(std::vector<Seen>& seen,
                      const std::vector<const Tick*>& ticks,

@@ -110,6 +110,14 @@ std::vector<const Block*> blocksInOrder(const Orchard& orchard) {
   return blocks;
 }
 
+std::vector<const Crew*> crewsInOrder(const Orchard& orchard) {
+  std::vector<const Crew*> crews;
+  crews.reserve(orchard.crews.size());
+  for (const auto& [id, crew] : orchard.crews) crews.push_back(&crew);
+  std::ranges::stable_sort(crews, comesBefore, &Crew::name);
+  return crews;
+}
+
 std::vector<const Planting*> plantingsOf(const Orchard& orchard, BlockId block) {
   std::vector<const Planting*> plantings;
   for (const auto& [id, planting] : orchard.plantings)

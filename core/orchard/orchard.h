@@ -37,6 +37,8 @@ struct Orchard {
 /// Blocks by name, numbers inside names compared as numbers ("Creek 2" before "Creek
 /// 10").
 std::vector<const Block*> blocksInOrder(const Orchard& orchard);
+/// Crews by name, in the same way.
+std::vector<const Crew*> crewsInOrder(const Orchard& orchard);
 /// A block's plantings: main first, then pollinizers, then replants, each by first row.
 std::vector<const Planting*> plantingsOf(const Orchard& orchard, BlockId block);
 const Planting* plantingByCode(const Orchard& orchard, std::string_view code);

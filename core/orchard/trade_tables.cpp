@@ -1,5 +1,6 @@
 #include "core/orchard/trade_tables.h"
 
+#include "core/base/contract.h"
 #include "core/orchard/table_rows.h"
 #include "core/units/conversions.h"
 
@@ -144,6 +145,12 @@ const StageHeat* TradeTables::heatOf(std::string_view stage) const {
 
 const MaterialItem* TradeTables::material(std::string_view name) const {
   return named(materials, name);
+}
+
+const DelayWeight& TradeTables::delayWeight(DelayCost cost) const {
+  const auto found = std::ranges::find(delayWeights, cost, &DelayWeight::cost);
+  TOPWIRE_REQUIRE(found != delayWeights.end());
+  return *found;
 }
 
 const TrellisPlan* TradeTables::trellis(std::string_view programme) const {

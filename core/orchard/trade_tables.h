@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/crews/delay_weights.h"
 #include "core/orchard/material_table.h"
 #include "core/orchard/orchard.h"
 #include "core/orchard/target_tables.h"
@@ -67,6 +68,7 @@ struct TradeTables {
   TargetTables targets = {};
   std::vector<MaterialItem> materials = {};
   std::vector<TrellisPlan> trellises = {};
+  std::vector<DelayWeight> delayWeights = {};
 
   const Cultivar* cultivar(std::string_view name) const;
   const Rootstock* rootstock(std::string_view name) const;
@@ -74,6 +76,7 @@ struct TradeTables {
   /// By the stage's English name.
   const StageHeat* heatOf(std::string_view stage) const;
   const MaterialItem* material(std::string_view name) const;
+  const DelayWeight& delayWeight(DelayCost cost) const;
   /// That of a programme.
   const TrellisPlan* trellis(std::string_view programme) const;
 };

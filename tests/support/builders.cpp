@@ -57,7 +57,8 @@ const TradeTables& shippedTables() {
        readShipped("resources/tables/shoot_growth.toml", readShootGrowth),
        readShipped("resources/tables/nutrition.toml", readNutrition)},
       readShipped("resources/tables/materials.toml", readMaterials),
-      readShipped("resources/tables/trellis.toml", readTrellises)};
+      readShipped("resources/tables/trellis.toml", readTrellises),
+      readShipped("resources/tables/delay.toml", readDelayWeights)};
   return tables;
 }
 
