@@ -3,6 +3,7 @@
 #include "core/crews/crew_hands.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace topwire {
 
@@ -82,6 +83,10 @@ void addPins(CrewQuestion& question, const Orchard& orchard) {
     if (pin.kind == PinKind::notBefore) pinning.hold(pin);
   for (const auto& [id, pin] : orchard.pins)
     if (pin.kind == PinKind::crewToJob) pinning.assign(pin);
+  // In an order that hangs on no random id.
+  std::ranges::sort(question.problem.pins, {}, [](const GangPin& pin) {
+    return std::tuple{pin.day, pin.gang, pin.job};
+  });
 }
 
 }  // namespace topwire

@@ -83,10 +83,7 @@ struct TaskForecast {
   std::optional<DaySpan> span;
 };
 
-TaskForecast forecastOf(const CrewPlan& plan,
-                        const Trade& trade,
-                        const Orchard& orchard,
-                        const Task& task);
+TaskForecast forecastOf(const CrewPlan& plan, const Task& task);
 
 /// What a day is worth.
 struct DayWorth {
