@@ -49,6 +49,15 @@ LabourFlow pricesFor(const CrewQuestion& question, const CrewPlan& earlier) {
   return flow;
 }
 
+/// The same plan made again with nobody on the way; never worse than with moves.
+Loss lossWithoutMoves(const CrewPlan& plan) {
+  CrewProblem still = plan.question.problem;
+  still.move = 0;
+  still.moveBetween.clear();
+  const Loss loss = dispatch(still, plan.flow, {}).loss;
+  return std::min(loss, plan.schedule.loss);
+}
+
 int minuteOfDay(const CrewQuestion& question, Seconds sinceStart) {
   return question.startMinute + static_cast<int>(sinceStart / secondsPerMinute);
 }
@@ -198,6 +207,7 @@ CrewPlan planCrews(CrewQuestion question, const SearchLimits& limits) {
   const CrewProblem& problem = plan.question.problem;
   plan.flow = solveLabourFlow(problem, dayRanges(problem.days, crewPlanDaily));
   plan.schedule = findPlan(problem, plan.flow, limits);
+  plan.withoutMoves = lossWithoutMoves(plan);
   findWarnings(plan);
   return plan;
 }
@@ -207,6 +217,7 @@ CrewPlan replanCrews(CrewQuestion question, const CrewPlan& earlier) {
   plan.flow = pricesFor(question, earlier);
   plan.question = std::move(question);
   plan.schedule = dispatch(plan.question.problem, plan.flow, {});
+  plan.withoutMoves = std::min(earlier.withoutMoves, plan.schedule.loss);
   findWarnings(plan);
   return plan;
 }

@@ -17,6 +17,7 @@ struct CrewPlan {
   CrewQuestion question;
   LabourFlow flow;
   CrewSchedule schedule;
+  Loss withoutMoves = 0;       ///< what the plan would lose if nobody had to go anywhere
   std::vector<Shortage> late;  ///< work that cannot all be done before it closes
   std::vector<Shortage> lost;  ///< work that cannot all be done while it is of use
 };

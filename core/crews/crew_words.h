@@ -20,7 +20,6 @@ DayHeadline headlineOf(const Orchard& orchard, const CrewPlan& plan, Day day);
 /// too few, what more workers would save, what nobody can save.
 std::vector<Sentence> wordsOf(const Orchard& orchard,
                               const Trade& trade,
-                              const CrewPlan& plan,
                               const WindowAtRisk& risk);
 
 /// Why the plan has this task on that day.
@@ -52,20 +51,5 @@ Sentence wordsOfWorth(const DayWorth& worth);
 /// Blocks that are closed at some time of the day: "Long Acre until 06:00 on Friday:
 /// spray".
 std::vector<Sentence> keptOut(const Orchard& orchard, Day day);
-
-/// What the last morning's plan had and what was ticked since.
-struct PlanAndDone {
-  PlannedJob planned;
-  RowSet done;                ///< of its rows
-  int minutes = 0;            ///< noted with those ticks
-  bool hoursMissing = false;  ///< rows are ticked that day and no hours noted
-};
-
-std::vector<PlanAndDone> planAndDone(const Orchard& orchard, Day planned);
-/// The last day before `today` with an accepted plan.
-std::optional<Day> lastPlanned(const Orchard& orchard, Day today);
-
-/// What `lanes` would put on record, for accepting them.
-std::vector<PlannedJob> plannedJobs(const std::vector<CrewLane>& lanes, Day day);
 
 }  // namespace topwire

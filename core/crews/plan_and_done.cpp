@@ -1,0 +1,58 @@
+#include "core/crews/plan_and_done.h"
+
+#include "core/planning/progress.h"
+
+#include <algorithm>
+#include <map>
+
+namespace topwire {
+
+namespace {
+
+PlanAndDone compared(const PlannedJob& planned, const std::vector<const Tick*>& ticks) {
+  PlanAndDone both{planned, {}, 0, false};
+  for (const Tick* tick : ticks) {
+    if (tick->task != planned.task || tick->day != planned.of.day) continue;
+    const RowSet rows = tick->rows.inCommonWith(planned.rows);
+    if (rows.empty()) continue;
+    if (tick->percent == 100) both.done = both.done.with(rows);
+    both.minutes += tick->minutes;
+    both.hoursMissing = both.hoursMissing || tick->minutes == 0;
+  }
+  return both;
+}
+
+}  // namespace
+
+std::vector<PlanAndDone> planAndDone(const Orchard& orchard, Day planned) {
+  const std::vector<const Tick*> ticks = standingTicks(orchard);
+  std::vector<PlanAndDone> both;
+  for (const auto& [place, job] : orchard.plannedJobs)
+    if (place.day == planned) both.push_back(compared(job, ticks));
+  return both;
+}
+
+std::optional<Day> lastPlanned(const Orchard& orchard, Day today) {
+  std::optional<Day> last;
+  for (const auto& [place, job] : orchard.plannedJobs)
+    if (place.day < today) last = std::max(last.value_or(place.day), place.day);
+  return last;
+}
+
+std::vector<PlannedJob> plannedJobs(const std::vector<CrewLane>& lanes, Day day) {
+  constexpr double minutesPerHour = 60;
+  std::vector<PlannedJob> planned;
+  for (const CrewLane& lane : lanes) {
+    int order = 0;
+    for (const LaneJob& job : lane.jobs)
+      planned.push_back({{day, lane.crew, ++order},
+                         job.task,
+                         job.rows,
+                         job.startMinute,
+                         static_cast<int>(job.hours * minutesPerHour + 0.5),
+                         job.workers});
+  }
+  return planned;
+}
+
+}  // namespace topwire
