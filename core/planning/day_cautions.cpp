@@ -352,6 +352,10 @@ private:
 
 }  // namespace
 
+bool isWetDay(const WeatherDay& weather) {
+  return isWet(weather);
+}
+
 std::vector<DayCaution> cautionsFor(const Orchard& orchard,
                                     const TradeTables& tables,
                                     const Planting& planting,

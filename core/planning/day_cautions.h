@@ -50,6 +50,9 @@ std::vector<DayCaution> cautionsFor(const Orchard& orchard,
                                     const Outlook& outlook,
                                     Day day);
 
+/// Enough rain to wet trees and rungs; what falls at or below freezing stays dry.
+bool isWetDay(const WeatherDay& weather);
+
 using CautionsByPlanting = std::map<PlantingId, std::vector<DayCaution>>;
 /// Plantings without a caution are left out.
 CautionsByPlanting cautionsOn(const Orchard& orchard,
