@@ -368,6 +368,37 @@ void takeProgramme(CLI::App& command, Arguments& arguments) {
       "--planting", wanted.plantings, "A planting's code; may be given several times"));
 }
 
+void takeSupposition(CLI::App& command, Arguments& arguments) {
+  CrewArguments& wanted = arguments.crews;
+  command
+      .add_option("--workers-more",
+                  wanted.workersMore,
+                  "Suppose so many more people, every working day, for any work")
+      ->check(CLI::Range(0, 999));
+  command
+      .add_option("--spring-later",
+                  wanted.springLaterBy,
+                  "Suppose stages not seen yet come so many days later")
+      ->check(CLI::Range(-60, 60));
+  auto* from = takeRead(command,
+                        "--from",
+                        arguments.from,
+                        readDay,
+                        "Suppose nobody can work from this day")
+                   ->type_name("DAY");
+  auto* to =
+      takeRead(command, "--to", arguments.to, readDay, "... to this one, inclusive")
+          ->type_name("DAY");
+  from->needs(to);
+  to->needs(from);
+}
+
+void takeCrew(CLI::App& command, Arguments& arguments, bool required) {
+  command.add_option("--crew", arguments.crews.crew, "The crew's name")
+      ->required(required)
+      ->type_name("NAME");
+}
+
 void takeFormat(CLI::App& command, Arguments& arguments) {
   auto* csv = command.add_flag_callback(
       "--csv",

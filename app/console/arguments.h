@@ -31,6 +31,19 @@ struct ProgrammeArguments {
   std::vector<std::string> plantings;
 };
 
+/// What is asked of crews, or told of them.
+struct CrewArguments {
+  std::string crew;
+  int workers = 0;
+  int workersMore = 0;
+  int springLaterBy = 0;
+  int percent = 0;
+  std::string until;  ///< "2027-04-09 06:00"
+  bool weeks = false;
+  bool notBefore = false;
+  int evaluations = 1000;
+};
+
 /// What a person typed after the program's name, read and checked. Each command looks
 /// only at what it has declared.
 struct Arguments {
@@ -71,6 +84,7 @@ struct Arguments {
   std::optional<TaskState> state;
   IsoWeek week{};
   ProgrammeArguments programme;
+  CrewArguments crews;
   std::optional<IsoWeek> materialWeek;
   std::optional<Season> season;
   bool accept = false;
@@ -104,6 +118,9 @@ void takeClosing(CLI::App& command, Arguments& arguments);
 /// A file to bring in, or a day's figures.
 void takeWeather(CLI::App& command, Arguments& arguments);
 void takeProgramme(CLI::App& command, Arguments& arguments);
+/// What is supposed of the days to come.
+void takeSupposition(CLI::App& command, Arguments& arguments);
+void takeCrew(CLI::App& command, Arguments& arguments, bool required);
 void takeFormat(CLI::App& command, Arguments& arguments);
 void takeLanguage(CLI::App& command, Arguments& arguments);
 

@@ -134,6 +134,8 @@ std::vector<Command> allCommands() {
                           commandsOfStages(),
                           commandsOfTargets(),
                           commandsOfWeather(),
+                          commandsOfCrews(),
+                          commandsOfTurnout(),
                           commandsOfPaper(),
                           commandsOfProgrammes(),
                           commandsOfSeasons(),

@@ -39,6 +39,8 @@ std::span<const Command> commandsOfTasks();
 std::span<const Command> commandsOfStages();
 std::span<const Command> commandsOfTargets();
 std::span<const Command> commandsOfWeather();
+std::span<const Command> commandsOfCrews();
+std::span<const Command> commandsOfTurnout();
 std::span<const Command> commandsOfPaper();
 std::span<const Command> commandsOfProgrammes();
 std::span<const Command> commandsOfSeasons();
