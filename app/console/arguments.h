@@ -40,7 +40,6 @@ struct CrewArguments {
   int percent = 0;
   std::string until;  ///< "2027-04-09 06:00"
   bool weeks = false;
-  bool notBefore = false;
   int evaluations = 1000;
 };
 

@@ -265,17 +265,16 @@ Answer runCrews(Surroundings& surroundings, const Arguments& arguments) {
   });
 }
 
-constexpr Command commands[] = {
-    {"crews",
-     "Who goes where today, what will be missed, and why",
-     "crews alder-bend.topwire --today 2027-04-06",
-     declareCrews,
-     runCrews},
-};
-
 }  // namespace
 
 std::span<const Command> commandsOfCrews() {
+  static constexpr Command commands[] = {
+      {"crews",
+       "Who goes where today, what will be missed, and why",
+       "crews alder.topwire --today 2027-04-06",
+       declareCrews,
+       runCrews},
+  };
   return commands;
 }
 
