@@ -1,4 +1,5 @@
 #include "app/console/on_file.h"
+#include "core/calendar/clock_time.h"
 #include "core/crews/crew_words.h"
 #include "core/crews/labour_ahead.h"
 #include "core/crews/task_names.h"
@@ -69,12 +70,6 @@ private:
   Outlooks outlooks_;
 };
 
-std::string timeText(int minute) {
-  std::string text = std::to_string(minute / 60) + (minute % 60 < 10 ? ":0" : ":");
-  text += std::to_string(minute % 60);
-  return minute < 600 ? '0' + text : text;
-}
-
 std::vector<std::string> fullColumns() {
   return {"crew",
           "start",
@@ -103,8 +98,8 @@ Table dayTable(const Orchard& orchard,
       const Planting& planting = orchard.plantings.at(job.task.planting);
       const TaskForecast forecast = forecastOf(plan, *book.task(job.task));
       table.rows.push_back({orchard.crews.at(lane.crew).name,
-                            timeText(job.startMinute),
-                            timeText(job.endMinute),
+                            clockText(job.startMinute),
+                            clockText(job.endMinute),
                             blockOf(orchard, planting).name,
                             titleOfTask(orchard, trade, job.task).in(arguments.language),
                             rowsText(job.rows),

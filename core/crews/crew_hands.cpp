@@ -1,5 +1,7 @@
 #include "core/crews/crew_hands.h"
 
+#include "core/orchard/working_days.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,20 +13,11 @@ constexpr int firstBearingLeaf = 3;
 constexpr int pickingDays = 14;
 constexpr Seconds hour = 3600;
 
-bool isOff(const Crew& crew, Day day) {
-  return std::ranges::any_of(crew.daysOff,
-                             [day](const DaySpan& span) { return span.contains(day); });
-}
-
 /// Of the usual hours of a day, in percent.
 int percentOf(const Orchard& orchard, Day day, const Supposition& supposed) {
   const bool lost = std::ranges::any_of(
       supposed.lost, [day](const DaySpan& span) { return span.contains(day); });
-  if (lost) return 0;
-  const auto said = orchard.workDays.find(day);
-  if (said != orchard.workDays.end()) return said->second.percent;
-  const unsigned weekday = date::weekday{day}.iso_encoding() - 1;
-  return orchard.settings.workdays[weekday] ? 100 : 0;
+  return lost ? 0 : workablePercent(orchard, day);
 }
 
 Seconds lengthOn(const Crew& crew, int percent) {
@@ -34,7 +27,7 @@ Seconds lengthOn(const Crew& crew, int percent) {
 std::vector<bool> skillsOf(const Crew& crew, const std::vector<std::string>& skills) {
   std::vector<bool> has;
   has.reserve(skills.size());
-  for (const std::string& skill : skills) has.push_back(hasSkill(crew, skill));
+  for (const std::string& skill : skills) has.push_back(canDo(crew, skill));
   return has;
 }
 
@@ -96,11 +89,6 @@ Gang supposedGang(const CrewQuestion& question, int workers) {
 }
 
 }  // namespace
-
-bool hasSkill(const Crew& crew, const std::string& skill) {
-  return skill.empty() || crew.skills.empty()
-         || std::ranges::find(crew.skills, skill) != crew.skills.end();
-}
 
 int workersOn(const Orchard& orchard, const Crew& crew, Day day) {
   const auto turned = orchard.turnouts.find({crew.id, day});

@@ -22,9 +22,6 @@ void addGangs(CrewQuestion& question,
               const Outlooks& outlooks,
               const Supposition& supposed);
 
-/// Whether the crew can do work that asks for the skill; "" is work for anyone.
-bool hasSkill(const Crew& crew, const std::string& skill);
-
 /// How many of the crew there are on a day: who turned out, where that is noted; nobody
 /// on a day off.
 int workersOn(const Orchard& orchard, const Crew& crew, Day day);

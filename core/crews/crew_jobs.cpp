@@ -1,7 +1,7 @@
 #include "core/crews/crew_jobs.h"
 
-#include "core/crews/crew_hands.h"
 #include "core/crews/crew_paces.h"
+#include "core/orchard/working_days.h"
 #include "core/planning/explain.h"
 
 #include <algorithm>
@@ -116,7 +116,7 @@ private:
                                  - question_->skills.begin());
     const bool known = supposed_->workersMore > 0
                        || std::ranges::any_of(question_->crews, [&](CrewId id) {
-                            return hasSkill(orchard_->crews.at(id), skill);
+                            return canDo(orchard_->crews.at(id), skill);
                           });
     if (known || question_->crews.empty()) return true;
     if (job.opens <= 0 && told_.insert(skill + task.key.operation).second)

@@ -1,5 +1,6 @@
 #include "core/crews/crew_words.h"
 
+#include "core/calendar/clock_time.h"
 #include "core/crews/crew_hands.h"
 #include "core/crews/task_names.h"
 
@@ -121,20 +122,13 @@ std::optional<Sentence> whatNobodyHelps(const WindowAtRisk& risk) {
                   {hoursValue(risk.beyondHelp)}};
 }
 
-std::string timeText(int minute) {
-  const auto two = [](int number) {
-    return (number < 10 ? "0" : "") + std::to_string(number);
-  };
-  return two(minute / 60) + ":" + two(minute % 60);
-}
-
 Sentence closedSentence(const Orchard& orchard, const BlockClosure& closure) {
   const std::string name = orchard.blocks.at(closure.block).name;
   if (closure.reason.empty())
     return {phrase("Crew plan", "%1: keep out until %3 on %2."),
-            {name, closure.until, timeText(closure.untilMinute)}};
+            {name, closure.until, clockText(closure.untilMinute)}};
   return {phrase("Crew plan", "%1: keep out until %3 on %2, %4."),
-          {name, closure.until, timeText(closure.untilMinute), closure.reason}};
+          {name, closure.until, clockText(closure.untilMinute), closure.reason}};
 }
 
 }  // namespace
