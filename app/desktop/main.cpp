@@ -1,6 +1,7 @@
 #include "app/desktop/options.h"
 #include "app/look/application_icon.h"
 #include "app/look/look.h"
+#include "app/models/crew_planner.h"
 #include "app/windows/day_field.h"
 #include "app/windows/main_window.h"
 #include "app/words/resources.h"
@@ -47,8 +48,10 @@ void followMidnight(QTimer& timer, Session& session) {
   });
 }
 
-int grab(QWidget& window, const DesktopOptions& options) {
+/// The picture waits for the whole plan.
+int grab(MainWindow& window, const DesktopOptions& options) {
   window.resize(options.size);
+  window.planner().setRuns(CrewPlanner::Runs::atOnce);
   window.show();
   QApplication::processEvents();
   QApplication::processEvents();

@@ -63,7 +63,8 @@ void describe(QCommandLineParser& parser) {
   add("language", "Speak this language: en or es, or a locale such as es_MX.", "LOCALE");
   add("theme", "light or dark; the chosen one if not given.", "THEME");
   add("page",
-      "Start on this page: calendar, blocks, weather, programme or settings.",
+      "Start on this page: today, calendar, blocks, weather, material, programme, "
+      "closing or settings.",
       "PAGE");
   add("day", "Show this day on the calendar.", "YYYY-MM-DD");
   add("grab", "Write a PNG of the window and end.", "OUT.png");
@@ -94,7 +95,8 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
   const auto page =
       choiceOption<RailPage>(parser,
                              QStringLiteral("page"),
-                             {{QStringLiteral("calendar"), RailPage::calendar},
+                             {{QStringLiteral("today"), RailPage::today},
+                              {QStringLiteral("calendar"), RailPage::calendar},
                               {QStringLiteral("blocks"), RailPage::blocks},
                               {QStringLiteral("weather"), RailPage::weather},
                               {QStringLiteral("material"), RailPage::material},

@@ -20,6 +20,17 @@ void line(QPainterPath& path, std::initializer_list<QPointF> points) {
   for (++point; point != points.end(); ++point) path.lineTo(*point);
 }
 
+/// Two rows with their trees, and somebody sent along one of them.
+QPainterPath today() {
+  QPainterPath path;
+  line(path, {{3, 5}, {17, 5}});
+  line(path, {{3, 15}, {17, 15}});
+  for (const double x : {6.0, 10.0, 14.0}) line(path, {{x, 3}, {x, 7}});
+  line(path, {{3, 10}, {13.5, 10}});
+  line(path, {{11, 7.8}, {13.8, 10}, {11, 12.2}});
+  return path;
+}
+
 QPainterPath calendar() {
   QPainterPath path;
   path.addRect(3, 4, 14, 13);
@@ -132,6 +143,15 @@ QPainterPath wait() {
   return path;
 }
 
+/// A pin seen from the side, its point down.
+QPainterPath pin() {
+  QPainterPath path;
+  line(path, {{6.5, 3.5}, {13.5, 3.5}});
+  line(path, {{8, 3.5}, {7.4, 9}, {4.8, 11.5}, {15.2, 11.5}, {12.6, 9}, {12, 3.5}});
+  line(path, {{10, 11.5}, {10, 17}});
+  return path;
+}
+
 QPainterPath single(std::initializer_list<QPointF> points) {
   QPainterPath path;
   line(path, points);
@@ -140,6 +160,8 @@ QPainterPath single(std::initializer_list<QPointF> points) {
 
 QPainterPath pathOf(Icon icon) {
   switch (icon) {
+    case Icon::today:
+      return today();
     case Icon::calendar:
       return calendar();
     case Icon::blocks:
@@ -174,6 +196,8 @@ QPainterPath pathOf(Icon icon) {
       return edit();
     case Icon::wait:
       return wait();
+    case Icon::pin:
+      return pin();
   }
   return {};
 }

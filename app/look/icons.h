@@ -8,6 +8,7 @@ namespace topwire {
 
 /// Line icons on a grid of 20, drawn in one colour: strokes of 1.7 with round ends.
 enum class Icon {
+  today,
   calendar,
   blocks,
   weather,
@@ -24,7 +25,8 @@ enum class Icon {
   why,
   down,
   edit,
-  wait
+  wait,
+  pin
 };
 
 void paintIcon(QPainter& painter, const QRectF& where, Icon icon, const QColor& colour);

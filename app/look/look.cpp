@@ -21,6 +21,8 @@ double pointsOf(TypeSize size) {
       return 13;
     case TypeSize::title:
       return 17;
+    case TypeSize::figure:
+      return 22;
   }
   return bodyPoints;
 }

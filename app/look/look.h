@@ -20,8 +20,9 @@ Theme desktopTheme();
 QPalette paletteFor(Theme theme);
 
 /// Sizes of type, in points before the reader's text size: 9 for second lines, 10 for
-/// body, 11 for names, 13 for section heads, 17 for page titles.
-enum class TypeSize { small, body, name, head, title };
+/// body, 11 for names, 13 for section heads, 17 for page titles, 22 for the one figure a
+/// page may have.
+enum class TypeSize { small, body, name, head, title, figure };
 QFont fontOf(TypeSize size, bool bold = false);
 
 namespace measure {

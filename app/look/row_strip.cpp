@@ -16,6 +16,7 @@ constexpr int cellHeight = 15;
 constexpr int linePitch = 18;
 constexpr int groupOf = 5;
 constexpr double tickFrom = 14;
+constexpr double heavyFrom = 8;  ///< narrower planned cells keep the thin outline
 
 double cornerOf(const QRectF& where) {
   return where.width() < 20 ? 1.5 : 4;
@@ -63,11 +64,18 @@ void paintDone(QPainter& painter, const QRectF& where, bool numbered) {
                 : where);
 }
 
-void paintCell(QPainter& painter, const QRectF& where, CellMark mark, bool numbered) {
+void paintToDo(QPainter& painter, const QRectF& where, bool planned) {
+  const BaseColours& base = baseColours(currentTheme());
+  if (!planned) return outline(painter, where, base.outline, 1.2);
+  outline(painter, where, base.text, where.width() < heavyFrom ? 1.4 : 2);
+}
+
+void paintCell(
+    QPainter& painter, const QRectF& where, CellMark mark, bool numbered, bool planned) {
   const BaseColours& base = baseColours(currentTheme());
   switch (mark) {
     case CellMark::toDo:
-      return outline(painter, where, base.outline, 1.2);
+      return paintToDo(painter, where, planned);
     case CellMark::partly:
       return lowerHalf(
           painter, where, stateColours(currentTheme(), TaskState::done).mark);
@@ -100,10 +108,10 @@ double widthOf(std::size_t cells, double cellWidth) {
 
 }  // namespace
 
-void paintRowCell(QPainter& painter, const QRectF& where, CellMark mark) {
+void paintRowCell(QPainter& painter, const QRectF& where, CellMark mark, bool planned) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  paintCell(painter, where, mark, false);
+  paintCell(painter, where, mark, false, planned);
   painter.restore();
 }
 
@@ -114,7 +122,7 @@ void paintNumberedCell(QPainter& painter, const QRectF& where, const RowCellStat
   if (cell.chosen)
     fill(painter, where, base.accent);
   else
-    paintCell(painter, where, cell.mark, true);
+    paintCell(painter, where, cell.mark, true, cell.planned);
   const bool small = !cell.chosen && cell.mark == CellMark::done;
   painter.setFont(fontOf(small ? TypeSize::small : TypeSize::name, cell.chosen));
   painter.setPen(cell.chosen ? base.onAccent : small ? base.raised : base.text);
@@ -132,8 +140,13 @@ std::vector<RowCellState> rowCells(const TaskView& view, const RowSet& rowsOfBlo
   const RowSet shown =
       rowsOfBlock.with(rows).inCommonWith(RowSet::range(rows.first(), rows.last()));
   std::vector<RowCellState> cells;
-  for (const int row : shown.rows()) cells.push_back({row, markOf(view, row), false});
+  for (const int row : shown.rows())
+    cells.push_back({row, markOf(view, row), false, false});
   return cells;
+}
+
+void markPlanned(std::vector<RowCellState>& cells, const RowSet& rows) {
+  for (RowCellState& cell : cells) cell.planned = rows.contains(cell.number);
 }
 
 RowStrip::RowStrip(QWidget* parent) : QWidget(parent) {
@@ -185,7 +198,7 @@ void RowStrip::paintEvent(QPaintEvent*) {
     const double x = static_cast<double>(inLine) * (wide + stripGap)
                      + static_cast<double>(inLine / groupOf) * stripGap;
     const auto y = static_cast<double>(i / line) * linePitch;
-    paintRowCell(painter, {x, y, wide, cellHeight}, cells_[i].mark);
+    paintRowCell(painter, {x, y, wide, cellHeight}, cells_[i].mark, cells_[i].planned);
   }
 }
 

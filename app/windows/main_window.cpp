@@ -1,6 +1,7 @@
 #include "app/windows/main_window.h"
 
 #include "app/look/card.h"
+#include "app/models/crew_planner.h"
 #include "app/windows/block_words.h"
 #include "app/windows/blocks_page.h"
 #include "app/windows/calendar_page.h"
@@ -11,6 +12,7 @@
 #include "app/windows/programme_page.h"
 #include "app/windows/rail.h"
 #include "app/windows/settings_page.h"
+#include "app/windows/today_page.h"
 #include "app/windows/weather_page.h"
 #include "app/words/say.h"
 
@@ -53,7 +55,8 @@ MainWindow::MainWindow(Session& session,
     : session_(&session)
     , questions_(&questions)
     , preferences_(&preferences)
-    , todayFrom_(todayFrom) {
+    , todayFrom_(todayFrom)
+    , planner_(new CrewPlanner(session, this)) {
   setObjectName(QStringLiteral("mainWindow"));
   constexpr QSize usual{1280, 800};
   constexpr QSize least{900, 600};
@@ -87,11 +90,12 @@ void MainWindow::build() {
   connect(rail_, &Rail::chosen, this, [this](int page) {
     showPage(static_cast<RailPage>(page));
   });
-  showPage(RailPage::calendar);
+  showPage(RailPage::today);
   refresh();
 }
 
 void MainWindow::buildPages(QStackedWidget& pages) {
+  today_ = new TodayPage{*session_, *planner_};
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
   auto* weather = new WeatherPage{*session_, *questions_};
@@ -99,7 +103,8 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   auto* programme = new ProgrammePage{*session_, *questions_};
   auto* settings = new SettingsPage{*session_, *preferences_};
   auto* closing = new ClosingPage{*session_};
-  for (QWidget* page : {static_cast<QWidget*>(calendar_),
+  for (QWidget* page : {static_cast<QWidget*>(today_),
+                        static_cast<QWidget*>(calendar_),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
                         static_cast<QWidget*>(material),
@@ -107,18 +112,8 @@ void MainWindow::buildPages(QStackedWidget& pages) {
                         static_cast<QWidget*>(settings),
                         static_cast<QWidget*>(closing)})
     pages.addWidget(page);
-  rail_->addPage(static_cast<int>(RailPage::calendar), Icon::calendar, tr("Calendar"));
-  rail_->addPage(static_cast<int>(RailPage::blocks), Icon::blocks, tr("Blocks"));
-  rail_->addPage(static_cast<int>(RailPage::weather), Icon::weather, tr("Weather"));
-  rail_->addPage(static_cast<int>(RailPage::material), Icon::material, tr("Material"));
-  rail_->addPage(static_cast<int>(RailPage::programme), Icon::programme, tr("Programme"));
-  rail_->addPageBelow(
-      static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
-  connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
-  connect(calendar_, &CalendarPage::blocksWanted, this, [this] {
-    showPage(RailPage::blocks);
-    blocks_->addBlock();
-  });
+  addRailPages();
+  listenToPages();
   connect(weather, &WeatherPage::blocksWanted, this, [this] {
     showPage(RailPage::blocks);
     blocks_->addBlock();
@@ -126,9 +121,6 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   connect(weather, &WeatherPage::calendarWanted, this, [this] {
     showDay(session_->today());
   });
-  connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
-  connect(
-      blocks_, &BlocksPage::closingWanted, this, [this] { showPage(RailPage::closing); });
   connect(
       closing, &ClosingPage::blocksWanted, this, [this] { showPage(RailPage::blocks); });
   connect(closing, &ClosingPage::measureWanted, this, [this](PlantingId planting) {
@@ -142,6 +134,34 @@ void MainWindow::buildPages(QStackedWidget& pages) {
           this,
           &MainWindow::takeLanguage,
           Qt::QueuedConnection);
+}
+
+void MainWindow::addRailPages() {
+  const auto add = [this](RailPage page, Icon icon, const QString& name) {
+    rail_->addPage(static_cast<int>(page), icon, name);
+  };
+  add(RailPage::today, Icon::today, tr("Today"));
+  add(RailPage::calendar, Icon::calendar, tr("Calendar"));
+  add(RailPage::blocks, Icon::blocks, tr("Blocks"));
+  add(RailPage::weather, Icon::weather, tr("Weather"));
+  add(RailPage::material, Icon::material, tr("Material"));
+  add(RailPage::programme, Icon::programme, tr("Programme"));
+  rail_->addPageBelow(
+      static_cast<int>(RailPage::settings), Icon::settings, tr("Settings"));
+}
+
+void MainWindow::listenToPages() {
+  connect(today_, &TodayPage::printWanted, this, &MainWindow::print);
+  connect(
+      today_, &TodayPage::crewsWanted, this, [this] { showPage(RailPage::settings); });
+  connect(calendar_, &CalendarPage::printWanted, this, &MainWindow::print);
+  connect(calendar_, &CalendarPage::blocksWanted, this, [this] {
+    showPage(RailPage::blocks);
+    blocks_->addBlock();
+  });
+  connect(blocks_, &BlocksPage::dayWanted, this, &MainWindow::showDay);
+  connect(
+      blocks_, &BlocksPage::closingWanted, this, [this] { showPage(RailPage::closing); });
 }
 
 void MainWindow::listenToSession() {

@@ -14,11 +14,22 @@ namespace topwire {
 
 class BlocksPage;
 class CalendarPage;
+class CrewPlanner;
 class NoticeBar;
 class Rail;
+class TodayPage;
 
 /// Those without a place in the rail come last.
-enum class RailPage { calendar, blocks, weather, material, programme, settings, closing };
+enum class RailPage {
+  today,
+  calendar,
+  blocks,
+  weather,
+  material,
+  programme,
+  settings,
+  closing
+};
 
 /// The one window: the rail, the pages, the menus, and the line for what happened.
 ///
@@ -41,6 +52,9 @@ public:
   bool openAtStart(const QString& file, const QString& folder);
   void showPage(RailPage page);
   RailPage page() const;
+
+  CrewPlanner& planner() { return *planner_; }
+
   void showDay(Day day);
 
 public Q_SLOTS:
@@ -58,6 +72,8 @@ protected:
 private:
   void build();
   void buildPages(QStackedWidget& pages);
+  void addRailPages();
+  void listenToPages();
   void buildMenus();
   void buildFileMenu();
   void buildEditMenu();
@@ -85,8 +101,10 @@ private:
   Questions* questions_;
   Preferences* preferences_;
   TodayFrom todayFrom_;
+  CrewPlanner* planner_;  ///< outlives the pages, which a change of language replaces
   Rail* rail_ = nullptr;
   QStackedWidget* pages_ = nullptr;
+  TodayPage* today_ = nullptr;
   CalendarPage* calendar_ = nullptr;
   BlocksPage* blocks_ = nullptr;
   QWidget* lookOnly_ = nullptr;

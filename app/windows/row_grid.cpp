@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <array>
+#include <vector>
 
 namespace topwire {
 
@@ -31,6 +32,17 @@ std::array<Sample, 4> samples() {
           Sample{{1, CellMark::toDo, false}, CellLegend::tr("to do")},
           Sample{{1, CellMark::partly, false}, CellLegend::tr("partly")},
           Sample{{1, CellMark::done, false}, CellLegend::tr("done")}};
+}
+
+Sample plannedSample() {
+  return {{1, CellMark::toDo, false, true}, CellLegend::tr("planned")};
+}
+
+std::vector<Sample> samplesWith(bool planned) {
+  const auto all = samples();
+  std::vector<Sample> shown(all.begin(), all.end());
+  if (planned) shown.insert(shown.begin() + 1, plannedSample());
+  return shown;
 }
 
 }  // namespace
@@ -194,6 +206,7 @@ void RowGrid::tellReader() {
                        : cell.mark == CellMark::done   ? all[3].words
                                                        : tr("not in this task");
   QString words = tr("Row %1, %2").arg(cell.number).arg(mark);
+  if (cell.planned) words += QStringLiteral(", ") + plannedSample().words;
   if (cell.chosen) words += QStringLiteral(", ") + all[0].words;
   setAccessibleDescription(words);
   QAccessibleEvent event{this, QAccessible::DescriptionChanged};
@@ -225,10 +238,16 @@ CellLegend::CellLegend(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
+void CellLegend::setPlanned(bool planned) {
+  planned_ = planned;
+  updateGeometry();
+  update();
+}
+
 QSize CellLegend::sizeHint() const {
   const QFontMetrics metrics{fontOf(TypeSize::small)};
   int wide = 0;
-  for (const Sample& sample : samples())
+  for (const Sample& sample : samplesWith(planned_))
     wide += sampleSide + 6 + metrics.horizontalAdvance(sample.words) + sampleGap;
   return {wide, metrics.height() + 2};
 }
@@ -239,14 +258,14 @@ void CellLegend::paintEvent(QPaintEvent*) {
   const BaseColours& base = baseColours(currentTheme());
   const QFontMetrics metrics{fontOf(TypeSize::small)};
   double x = 0;
-  for (const Sample& sample : samples()) {
+  for (const Sample& sample : samplesWith(planned_)) {
     const QRectF box{x, (height() - sampleSide) / 2.0, sampleSide, sampleSide};
     if (sample.cell.chosen) {
       painter.setPen(Qt::NoPen);
       painter.setBrush(base.accent);
       painter.drawRoundedRect(box, 2, 2);
     } else {
-      paintRowCell(painter, box, sample.cell.mark);
+      paintRowCell(painter, box, sample.cell.mark, sample.cell.planned);
     }
     painter.setFont(fontOf(TypeSize::small));
     painter.setPen(base.muted);

@@ -60,12 +60,18 @@ class CellLegend : public QWidget {
 public:
   explicit CellLegend(QWidget* parent = nullptr);
 
+  /// Explains the outline of planned rows as well.
+  void setPlanned(bool planned);
+
   QSize sizeHint() const override;
 
   QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
   void paintEvent(QPaintEvent* event) override;
+
+private:
+  bool planned_ = false;
 };
 
 }  // namespace topwire

@@ -2,23 +2,19 @@
 
 #include "app/look/look.h"
 #include "app/windows/field_reader.h"
+#include "app/windows/figure_field.h"
 #include "app/windows/task_words.h"
 #include "app/words/say.h"
 
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
-#include <QLocale>
-
-#include <cmath>
 
 namespace topwire {
 
 namespace {
 
 constexpr int cellsShown = 3;  // lines of cells before they scroll
-constexpr int minutesPerHour = 60;
-constexpr double mostHours = 10'000;
 constexpr int largeTarget = 44;
 constexpr int narrowBelow = 1000;
 
@@ -34,15 +30,6 @@ QLineEdit* lineEdit(const char* name) {
   edit->setObjectName(QLatin1String(name));
   edit->setMinimumSize(96, measure::buttonHeight);
   return edit;
-}
-
-/// The locale's own figure, or one with a point, which keypads give.
-std::optional<double> readFigure(const QString& text) {
-  bool read = false;
-  const double local = QLocale{}.toDouble(text, &read);
-  if (read) return local;
-  const double plain = QLocale::c().toDouble(text, &read);
-  return read ? std::optional{plain} : std::nullopt;
 }
 
 }  // namespace
@@ -106,7 +93,8 @@ QWidget* TickPanel::headLine() {
   when_ = mutedLabel({}, TypeSize::body);
   layout->addWidget(title_);
   layout->addWidget(when_, 1);
-  layout->addWidget(new CellLegend);
+  legend_ = new CellLegend;
+  layout->addWidget(legend_);
   return line;
 }
 
@@ -184,9 +172,11 @@ std::optional<TaskView> TickPanel::view() const {
   return task_ ? findView(*session_, *task_) : std::nullopt;
 }
 
-void TickPanel::open(const TaskKey& task, Day day) {
+void TickPanel::open(const TaskKey& task, Day day, const RowSet& planned) {
   task_ = task;
   day_ = day;
+  planned_ = planned;
+  legend_->setPlanned(!planned.empty());
   rows_->clear();
   hours_->clear();
   partly_->setChecked(false);
@@ -220,7 +210,10 @@ void TickPanel::refresh() {
   when_->setText(topwire::say(
       Sentence{phrase("TickPanel", "· done on %1"), {shortDayText(day_).toStdString()}}));
   const Planting& planting = session_->orchard().plantings.at(task_->planting);
-  cells_->setCells(rowCells(*now, blockOf(session_->orchard(), planting).rows));
+  std::vector<RowCellState> cells =
+      rowCells(*now, blockOf(session_->orchard(), planting).rows);
+  markPlanned(cells, planned_);
+  cells_->setCells(std::move(cells));
   const int wide = std::max(area_->width(), 480);
   const int lines = std::min(cells_->heightForWidth(wide), cellsShown * 48 + 6);
   area_->setMinimumHeight(lines);
@@ -286,19 +279,14 @@ void TickPanel::say(const QString& problem) {
 
 std::optional<int> TickPanel::minutes() const {
   const QString text = hours_->text().trimmed();
-  if (text.isEmpty()) return 0;
-  const auto hours = readFigure(text);
-  if (!hours || !(*hours >= 0) || *hours > mostHours) return std::nullopt;
-  return static_cast<int>(std::lround(*hours * minutesPerHour));
+  return text.isEmpty() ? 0 : readHours(text);
 }
 
 void TickPanel::tick() {
   const auto now = view();
   if (!now || !tick_->isEnabled()) return;
   const auto took = minutes();
-  if (!took)
-    return say(tr("“%1” is no number of hours. Write it like %2.")
-                   .arg(hours_->text(), QLocale{}.toString(4.5, 'f', 1)));
+  if (!took) return say(noHoursText(hours_->text()));
   Tick tick;
   tick.id = session_->ids().next<TickId>();
   tick.task = *task_;

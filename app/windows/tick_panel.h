@@ -26,8 +26,8 @@ class TickPanel : public Card {
 public:
   explicit TickPanel(Session& session, QWidget* parent = nullptr);
 
-  /// Ticks go to `day`.
-  void open(const TaskKey& task, Day day);
+  /// Ticks go to `day`; `planned` rows are marked among the others.
+  void open(const TaskKey& task, Day day, const RowSet& planned = {});
   /// Chooses every row left and asks who did the work.
   void askWho();
   /// Shows what the task is now; closes where it is gone.
@@ -63,6 +63,8 @@ private:
   Session* session_;
   std::optional<TaskKey> task_;
   Day day_{};
+  RowSet planned_;
+  CellLegend* legend_ = nullptr;
   QLabel* title_ = nullptr;
   QLabel* when_ = nullptr;
   RowGrid* cells_ = nullptr;

@@ -58,13 +58,15 @@ TEST_F(MainWindowTest, theRailSaysWhoseOrchardItIsAndThatTodayIsGiven) {
 TEST_F(MainWindowTest, pagesAreReachedByKeys) {
   start(creek());
   press(Qt::Key_2, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), RailPage::blocks);
+  EXPECT_EQ(window.page(), RailPage::calendar);
   press(Qt::Key_3, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), RailPage::weather);
+  EXPECT_EQ(window.page(), RailPage::blocks);
   press(Qt::Key_4, Qt::ControlModifier);
+  EXPECT_EQ(window.page(), RailPage::weather);
+  press(Qt::Key_5, Qt::ControlModifier);
   EXPECT_EQ(window.page(), RailPage::settings);
   press(Qt::Key_1, Qt::ControlModifier);
-  EXPECT_EQ(window.page(), RailPage::calendar);
+  EXPECT_EQ(window.page(), RailPage::today);
 }
 
 TEST_F(MainWindowTest, undoNamesWhatItTakesBack) {

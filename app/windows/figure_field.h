@@ -1,0 +1,16 @@
+#pragma once
+
+#include <QString>
+
+#include <optional>
+
+namespace topwire {
+
+/// Worker-minutes of hours as a person types them: in the locale's own way, or with a
+/// point, which keypads give. Nothing where it is no number of hours, or one beyond all
+/// reason.
+std::optional<int> readHours(const QString& text);
+/// What is said of such a text.
+QString noHoursText(const QString& text);
+
+}  // namespace topwire

@@ -1,0 +1,238 @@
+#include "app/windows/today_page.h"
+
+#include "app/look/tokens.h"
+#include "app/windows/block_words.h"
+#include "app/windows/day_forms.h"
+#include "app/windows/day_ribbon.h"
+#include "app/windows/hours_form.h"
+#include "app/windows/job_bar.h"
+#include "app/windows/page_head.h"
+#include "app/windows/tick_panel.h"
+#include "app/windows/today_side.h"
+#include "app/words/say.h"
+
+#include <QEvent>
+#include <QResizeEvent>
+#include <QScrollArea>
+
+namespace topwire {
+
+namespace {
+
+constexpr int sideWidth = 284;
+constexpr int narrowBelow = 1000;  // then the side goes under the lanes
+constexpr int undoNameWidth = 190;
+
+QString bold(const Sentence& sentence, const QColor& ink) {
+  return QStringLiteral("<span style=\"font-weight:bold; color:%1\">%2</span>")
+      .arg(ink.name(), say(sentence).toHtmlEscaped());
+}
+
+}  // namespace
+
+TodayPage::TodayPage(Session& session, CrewPlanner& planner, QWidget* parent)
+    : QWidget(parent), session_(&session), planner_(&planner) {
+  setObjectName(QStringLiteral("todayPage"));
+  auto* area = new QScrollArea;
+  area->setWidget(content());
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setFocusPolicy(Qt::NoFocus);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* all = new QVBoxLayout{this};
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(0);
+  all->addWidget(area, 1);
+  all->addWidget(foot());
+  listen();
+  startAnew();
+}
+
+void TodayPage::startAnew() {
+  chosen_.reset();
+  show(Foot::none);
+  if (session_->isOpen()) day_ = today_ = session_->today();
+  refresh();
+}
+
+void TodayPage::showDay(Day day) {
+  day_ = day;
+  today_ = session_->today();
+  chosen_.reset();
+  show(Foot::none);
+  refresh();
+}
+
+void TodayPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  planner_->setWatched(true);
+  refresh();
+}
+
+void TodayPage::hideEvent(QHideEvent* event) {
+  QWidget::hideEvent(event);
+  planner_->setWatched(false);
+}
+
+/// A page that shows today goes on to the next day at midnight.
+void TodayPage::refresh() {
+  if (!session_->isOpen() || !isVisible()) return;
+  const Day today = session_->today();
+  if (day_ == today_ || day_ < today) day_ = today;
+  today_ = today;
+  const bool empty = session_->orchard().crews.empty();
+  work_->setVisible(!empty);
+  empty_->setVisible(empty);
+  refreshHead();
+  refreshUndo();
+  if (empty) return show(Foot::none);
+  const CrewPlan* plan = planner_->plan();
+  making_->setVisible(plan == nullptr);
+  for (QWidget* part : {static_cast<QWidget*>(lanes_), static_cast<QWidget*>(side_)})
+    part->setVisible(plan != nullptr);
+  if (plan != nullptr) showPlan(*plan);
+}
+
+void TodayPage::showPlan(const CrewPlan& plan) {
+  shown_ = lanesOn(session_->orchard(), plan, day_);
+  const DayAxis axis = axisOf(plan, shown_, day_);
+  const CautionsByPlanting cautions = session_->cautionsOn(day_);
+  refreshHeadline(plan);
+  refreshAcceptance();
+  ribbon_->setDay(day_, axis, cautions);
+  lanes_->setLanes(shown_, axis, cautions);
+  side_->setPlan(plan, day_);
+  refreshFoot(plan);
+}
+
+void TodayPage::refreshHead() {
+  const IsoWeek week = isoWeekOf(day_);
+  QStringList parts{say(Sentence{phrase("Today", "%1, week %2"),
+                                 {std::to_string(static_cast<int>(civil(day_).year())),
+                                  std::int64_t{week.number}}})};
+  const int ahead = daysBetween(session_->today(), day_);
+  if (ahead == 0) parts << say(Sentence{phrase("Today", "today")});
+  if (ahead == 1) parts << say(Sentence{phrase("Today", "tomorrow")});
+  if (ahead > 1)
+    parts << say(
+        Sentence{phrase("Today", "in %1 days, as planned now"), {std::int64_t{ahead}}});
+  head_->say(capitalised(weekdayText(day_)), parts.join(QStringLiteral(" · ")));
+  const CrewPlan* plan = planner_->plan();
+  earlier_->setEnabled(plan != nullptr && workedBefore(*plan, day_));
+  later_->setEnabled(plan != nullptr && workedAfter(*plan, day_));
+  toToday_->setEnabled(day_ != session_->today());
+}
+
+void TodayPage::refreshHeadline(const CrewPlan& plan) {
+  const BaseColours& base = baseColours(currentTheme());
+  const DayHeadline words = headlineOf(session_->orchard(), plan, day_);
+  QStringList parts{bold(words.turnout, base.text), say(words.hours).toHtmlEscaped()};
+  if (words.shortBy)
+    parts << bold(*words.shortBy, stateColours(currentTheme(), TaskState::late).ink);
+  headline_->setText(parts.join(QLatin1Char(' ')));
+}
+
+void TodayPage::refreshAcceptance() {
+  const Acceptance now = acceptanceOf(session_->orchard(), shown_, day_);
+  const bool work = !plannedJobs(shown_, day_).empty();
+  const bool accepted = now == Acceptance::asPlanned;
+  const bool hadFocus = accept_->hasFocus();
+  accept_->setVisible(!accepted && (work || now == Acceptance::changedSince));
+  accept_->setText(now == Acceptance::changedSince ? tr("Accept the ch&ange")
+                                                   : tr("&Accept this plan"));
+  accept_->setEnabled(!session_->isReadOnly());
+  acceptance_->setVisible(now != Acceptance::none);
+  enterHours_->setVisible(now != Acceptance::none && day_ == session_->today());
+  enterHours_->setEnabled(!session_->isReadOnly());
+  acceptance_->setText(accepted ? tr("This plan is accepted.")
+                                : tr("The plan has changed since it was accepted."));
+  if (hadFocus && accepted) lanes_->setFocus(Qt::OtherFocusReason);
+}
+
+void TodayPage::refreshUndo() {
+  const Sentence* name = session_->undoName();
+  undo_->setEnabled(name != nullptr && !session_->isReadOnly());
+  if (name == nullptr) {
+    undo_->setText(tr("&Undo"));
+    undo_->setToolTip(tr("Nothing to undo yet."));
+    return;
+  }
+  const QString full =
+      say(Sentence{phrase("Calendar", "Undo: %1"), {say(*name).toStdString()}});
+  undo_->setText(width() >= narrowBelow ? undo_->fontMetrics().elidedText(
+                     full, Qt::ElideRight, undoNameWidth)
+                                        : tr("&Undo"));
+  undo_->setToolTip(full);
+  undo_->setAccessibleName(full);
+}
+
+/// The chosen job may have gone to another crew, or out of the day.
+void TodayPage::refreshFoot(const CrewPlan& plan) {
+  if (footShown_ != Foot::job || !chosen_) return;
+  const JobCard* card = lanes_->cardAt(*chosen_);
+  if (card != nullptr) chosen_ = card->place();
+  lanes_->choose(chosen_);
+  const Orchard& orchard = session_->orchard();
+  const TaskView* view = session_->view(chosen_->task);
+  if (view == nullptr) return closeFoot();
+  QStringList reasons;
+  for (const Sentence& why : whyOn(orchard, session_->trade(), plan, chosen_->task, day_))
+    reasons << say(why);
+  const auto next = workedAfter(plan, day_);
+  bar_->setJob({*chosen_,
+                crewPinOf(orchard, chosen_->task, chosen_->crew, day_) != nullptr,
+                reasons.join(QLatin1Char('\n')),
+                next ? shortDayText(*next) : QString{}});
+  if (!rows_->isHidden()) rows_->refresh();
+}
+
+void TodayPage::show(Foot foot) {
+  footShown_ = foot;
+  problem_->hide();
+  const bool mayChange = session_->isOpen() && !session_->isReadOnly();
+  bar_->setVisible(foot == Foot::job);
+  rows_->setVisible(foot == Foot::job && mayChange);
+  closeBlock_->setVisible(foot == Foot::closeBlock);
+  lostDay_->setVisible(foot == Foot::lostDay);
+  hours_->setVisible(foot == Foot::hours);
+  foot_->setVisible(foot != Foot::none);
+}
+
+void TodayPage::closeFoot() {
+  if (footShown_ == Foot::none) return;
+  const bool hadFocus = foot_->isAncestorOf(focusWidget());
+  const std::optional<JobPlace> job = std::exchange(chosen_, std::nullopt);
+  show(Foot::none);
+  lanes_->choose(std::nullopt);
+  if (!hadFocus) return;
+  JobCard* card = job ? lanes_->cardAt(*job) : nullptr;
+  QWidget* next = card != nullptr ? static_cast<QWidget*>(card) : toToday_;
+  next->setFocus(Qt::OtherFocusReason);
+}
+
+void TodayPage::tell(const Problems& problems) {
+  problem_->setVisible(!problems.empty());
+  if (problems.empty()) return;
+  problem_->setText(say(problems.front().sentence));
+  foot_->show();
+}
+
+void TodayPage::arrange() {
+  const bool narrow = width() < narrowBelow;
+  body_->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+  side_->setMinimumWidth(narrow ? 0 : sideWidth);
+  side_->setMaximumWidth(narrow ? QWIDGETSIZE_MAX : sideWidth);
+  if (session_->isOpen()) refreshUndo();
+}
+
+void TodayPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) arrange();
+}
+
+void TodayPage::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::PaletteChange) refresh();
+  QWidget::changeEvent(event);
+}
+
+}  // namespace topwire

@@ -1,0 +1,201 @@
+#include "app/windows/today_side.h"
+
+#include "app/look/card.h"
+#include "app/windows/block_words.h"
+#include "app/windows/task_words.h"
+#include "app/windows/worth_strip.h"
+#include "app/words/say.h"
+
+#include <cmath>
+
+namespace topwire {
+
+namespace {
+
+using As = SideLine::As;
+
+constexpr int risksShown = 2;
+constexpr int waitingShown = 3;
+constexpr int blocksShown = 4;
+constexpr int worthDays = 14;
+const QString reopenId = QStringLiteral("reopen:");
+
+SideLine words(const QString& text) {
+  return {As::words, text, {}, {}};
+}
+
+SideLine small(const QString& text) {
+  return {As::small, text, {}, {}};
+}
+
+SideLine name(const QString& text) {
+  return {As::name, text, {}, {}};
+}
+
+SideLine button(const QString& text, const QString& id) {
+  return {As::button, text, {}, id};
+}
+
+SideLine figure(const WindowAtRisk& risk, TaskState state) {
+  const auto hours = static_cast<std::int64_t>(std::llround(risk.hoursMissing));
+  const QString text =
+      risk.lost
+          ? sayCounted(
+              hours, phrase("Today", "%1 hour short"), phrase("Today", "%1 hours short"))
+          : sayCounted(
+              hours, phrase("Today", "%1 hour late"), phrase("Today", "%1 hours late"));
+  return {As::figure, text, state, {}};
+}
+
+std::vector<SideCard> riskCards(Session& session, const CrewPlan& plan) {
+  std::vector<SideCard> cards;
+  for (const WindowAtRisk& risk : windowsAtRisk(plan)) {
+    SideCard card{risk.lost ? TaskState::late : TaskState::closing, {}};
+    if (cards.empty()) card.lines.push_back(figure(risk, TaskState::late));
+    if (!risk.tasks.empty())
+      if (const TaskView* view = session.view(risk.tasks.front())) {
+        card.lines.push_back(name(taskText(session, *view->task)));
+        card.lines.push_back(
+            {As::state, stateText(*view, session.today()), view->state, {}});
+      }
+    for (const Sentence& sentence : wordsOf(session.orchard(), session.trade(), risk))
+      card.lines.push_back(words(say(sentence)));
+    cards.push_back(std::move(card));
+  }
+  if (cards.empty())
+    cards.push_back(
+        {std::nullopt,
+         {words(say(Sentence{phrase("Today", "Every window can be met.")}))}});
+  return cards;
+}
+
+std::vector<SideCard> closedCards(Session& session, Day day) {
+  const Orchard& orchard = session.orchard();
+  std::vector<SideCard> cards;
+  for (const Sentence& sentence : keptOut(orchard, day))
+    cards.push_back({std::nullopt, {words(say(sentence))}});
+  if (cards.empty())
+    cards.push_back(
+        {std::nullopt, {words(say(Sentence{phrase("Today", "No block is closed.")}))}});
+  SideCard deeds;
+  for (const BlockClosure* closure : closuresOn(orchard, day))
+    deeds.lines.push_back(button(say(Sentence{phrase("Today", "Reopen %1"),
+                                              {orchard.blocks.at(closure->block).name}}),
+                                 reopenId + QString::fromStdString(idText(closure->id))));
+  deeds.lines.push_back(button(say(Sentence{phrase("Today", "Close a &block…")}),
+                               QStringLiteral("closeBlock")));
+  cards.push_back(std::move(deeds));
+  return cards;
+}
+
+std::vector<SideCard> waitingCards(Session& session, const CrewPlan& plan, Day day) {
+  std::vector<SideCard> cards;
+  for (const WaitingTask& task :
+       waitingOn(session.orchard(), session.trade(), plan, day)) {
+    const TaskView* view = session.view(task.task);
+    if (view == nullptr) continue;
+    cards.push_back({std::nullopt,
+                     {name(say(Sentence{phrase("Today", "%1 · %2"),
+                                        {taskText(session, *view->task).toStdString(),
+                                         hoursText(task.hours).toStdString()}})),
+                      words(say(task.why))}});
+  }
+  return cards;
+}
+
+std::vector<SideCard> yesterdayCards(Session& session, std::optional<Day> planned) {
+  if (!planned) return {};
+  SideCard card;
+  bool missing = false;
+  for (const PlanAndDone& job : planAndDone(session.orchard(), *planned)) {
+    card.lines.push_back(name(nameOfTask(session, job.planned.task)));
+    card.lines.push_back(words(doneText(session, job)));
+    missing = missing || job.hoursMissing;
+  }
+  if (missing)
+    card.lines.push_back(button(say(Sentence{phrase("Today", "Enter &hours…")}),
+                                QStringLiteral("enterHours")));
+  return {std::move(card)};
+}
+
+std::vector<SideCard> wholeCards(const CrewPlan& plan) {
+  return {{std::nullopt, {words(joinedText(wordsOfWhole(plan)))}}};
+}
+
+std::vector<SideCard> noteCards(Session& session, const CrewPlan& plan) {
+  std::vector<SideCard> cards;
+  for (const Sentence& note : plan.question.notes)
+    cards.push_back({std::nullopt, {words(say(note))}});
+  for (const TaskKey& task : plan.question.uncounted)
+    if (const TaskView* view = session.view(task))
+      cards.push_back(
+          {std::nullopt,
+           {words(taskText(session, *view->task)),
+            {As::state, stateText(*view, session.today()), view->state, {}}}});
+  return cards;
+}
+
+}  // namespace
+
+TodaySide::TodaySide(Session& session, QWidget* parent)
+    : QWidget(parent), session_(&session), lines_(new QVBoxLayout(this)) {
+  setObjectName(QStringLiteral("todaySide"));
+  lines_->setContentsMargins(0, 0, 0, 0);
+  lines_->setSpacing(18);
+  risk_ = addSection(tr("At risk"), "atRisk", risksShown);
+  closed_ = addSection(tr("Keep out"), "keepOut", blocksShown);
+  yesterday_ = addSection(tr("As it was planned last"), "fromYesterday", 1);
+  waiting_ = addSection(tr("What can wait"), "waiting", waitingShown);
+  whole_ = addSection(tr("The whole plan"), "wholePlan", 1);
+  lines_->addWidget(worthBox());
+  notes_ = addSection(tr("Not in the plan"), "notPlanned", waitingShown);
+  lines_->addStretch();
+}
+
+SideSection* TodaySide::addSection(const QString& title, const char* name, int most) {
+  auto* section = new SideSection{title, name, most};
+  lines_->addWidget(section);
+  connect(section, &SideSection::pressed, this, &TodaySide::takePress);
+  return section;
+}
+
+QWidget* TodaySide::worthBox() {
+  auto* box = new QWidget;
+  auto* lines = new QVBoxLayout{box};
+  lines->setContentsMargins(0, 0, 0, 0);
+  lines->setSpacing(4);
+  worth_ = new WorthStrip;
+  worthWords_ = textLabel({});
+  worthWords_->setObjectName(QStringLiteral("worthWords"));
+  worthWords_->setWordWrap(true);
+  worthWords_->setMinimumWidth(1);
+  lines->addWidget(mutedLabel(tr("One more worker-hour, day by day"), TypeSize::body));
+  lines->addWidget(worth_);
+  lines->addWidget(worthWords_);
+  connect(worth_, &WorthStrip::chosenChanged, this, [this] {
+    worthWords_->setText(worth_->text());
+  });
+  return box;
+}
+
+void TodaySide::setPlan(const CrewPlan& plan, Day day) {
+  const bool mayChange = !session_->isReadOnly();
+  lastPlanned_ = lastPlanned(session_->orchard(), session_->today());
+  risk_->setCards(riskCards(*session_, plan), mayChange);
+  closed_->setCards(closedCards(*session_, day), mayChange);
+  waiting_->setCards(waitingCards(*session_, plan, day), mayChange);
+  yesterday_->setCards(yesterdayCards(*session_, lastPlanned_), mayChange);
+  whole_->setCards(wholeCards(plan), mayChange);
+  worth_->setDays(worthOfDays(plan, worthDays));
+  worthWords_->setText(worth_->text());
+  notes_->setCards(noteCards(*session_, plan), mayChange);
+}
+
+void TodaySide::takePress(const QString& id) {
+  if (id == QStringLiteral("closeBlock")) return Q_EMIT closeBlockWanted();
+  if (id == QStringLiteral("enterHours")) return Q_EMIT hoursWanted(*lastPlanned_);
+  const auto closure = parseId<ClosureId>(id.mid(reopenId.size()).toStdString());
+  if (closure) Q_EMIT reopenWanted(*closure);
+}
+
+}  // namespace topwire

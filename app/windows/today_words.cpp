@@ -1,0 +1,124 @@
+#include "app/windows/today_words.h"
+
+#include "app/windows/block_words.h"
+#include "app/windows/task_words.h"
+#include "app/words/say.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+namespace topwire {
+
+namespace {
+
+constexpr int minutesPerHour = 60;
+constexpr double noteworthyIdle = 0.5;
+
+QString hoursOf(double hours) {
+  return figureText(hours);
+}
+
+QString whenText(const CrewLane& lane, const LaneJob& job) {
+  const QString hours =
+      QStringLiteral("%1–%2").arg(clockText(job.startMinute), clockText(job.endMinute));
+  if (lane.gangs < 2 && job.workers == lane.workers) return hours;
+  const QString workers = sayCounted(
+      job.workers, phrase("Today", "%1 worker"), phrase("Today", "%1 workers"));
+  return QStringLiteral("%1, %2").arg(hours, workers);
+}
+
+}  // namespace
+
+QString clockText(int minute) {
+  return QStringLiteral("%1:%2")
+      .arg(minute / minutesPerHour, 2, 10, QLatin1Char('0'))
+      .arg(minute % minutesPerHour, 2, 10, QLatin1Char('0'));
+}
+
+QString turnoutText(const CrewLane& lane) {
+  if (lane.workers == 0 && lane.hours <= 0)
+    return say(Sentence{phrase("Today", "nobody works")});
+  const std::string hours = hoursOf(lane.hours).toStdString();
+  const std::int64_t usual = lane.usual;
+  QString words = lane.workers == lane.usual
+                      ? say(Sentence{phrase("Today", "all %1, %2 hours"), {usual, hours}})
+                      : say(Sentence{phrase("Today", "of %1, %2 hours"), {usual, hours}});
+  if (lane.idle >= noteworthyIdle)
+    words += QLatin1Char('\n')
+             + say(Sentence{phrase("Today", "%1 of them free"),
+                            {hoursOf(lane.idle).toStdString()}});
+  return words;
+}
+
+QString rowsText(const RowSet& rows, const RowSet& ofTask) {
+  const std::int64_t count = rows.count();
+  if (rows == ofTask && count > 1)
+    return say(Sentence{phrase("Today", "all %1 rows"), {count}});
+  QString numbers = QString::fromStdString(topwire::rowsText(rows));
+  numbers.replace(QLatin1Char('-'), QStringLiteral("–"));
+  return say(
+      Sentence{counted(count, phrase("Today", "row %1"), phrase("Today", "rows %1")),
+               {numbers.toStdString()}});
+}
+
+QString crewName(const Orchard& orchard, CrewId crew) {
+  const auto found = orchard.crews.find(crew);
+  return found == orchard.crews.end() ? QString{}
+                                      : QString::fromStdString(found->second.name);
+}
+
+QString joinedText(const std::vector<Sentence>& sentences, const QString& between) {
+  QStringList texts;
+  for (const Sentence& sentence : sentences) texts << say(sentence);
+  return texts.join(between);
+}
+
+QString nameOfTask(Session& session, const TaskKey& task) {
+  const auto view = findView(session, task);
+  return view ? taskText(session, *view->task) : QString::fromStdString(task.operation);
+}
+
+QString doneText(const Session& session, const PlanAndDone& job) {
+  const std::int64_t done = job.done.count();
+  const std::int64_t rows = job.planned.rows.count();
+  const QString crew = crewName(session.orchard(), job.planned.of.crew);
+  if (done == 0)
+    return say(Sentence{counted(rows,
+                                phrase("Today", "%1: %2 row planned, none ticked."),
+                                phrase("Today", "%1: %2 rows planned, none ticked.")),
+                        {crew.toStdString(), rows}});
+  if (job.hoursMissing)
+    return say(Sentence{phrase("Today", "%1: %2 of %3 rows ticked, hours not entered."),
+                        {crew.toStdString(), done, rows}});
+  return say(Sentence{
+      phrase("Today", "%1: %2 of %3 rows ticked in %4 hours."),
+      {crew.toStdString(),
+       done,
+       rows,
+       hoursOf(static_cast<double>(job.minutes) / minutesPerHour).toStdString()}});
+}
+
+JobWords jobWords(Session& session,
+                  const TaskView& view,
+                  const CrewLane& lane,
+                  const LaneJob& job) {
+  const Task& task = *view.task;
+  const Planting& planting = session.orchard().plantings.at(task.key.planting);
+  JobWords words;
+  words.name = say(session.titleOf(task));
+  words.where = say(Sentence{phrase("Task", "%1, %2"),
+                             {blockOf(session.orchard(), planting).name,
+                              rowsText(job.rows, task.rows).toStdString()}});
+  words.hours = hoursText(job.hours);
+  words.when = whenText(lane, job);
+  words.state = stateText(view, session.today());
+  words.brief = urgencyText(view, session.today());
+  words.full =
+      QStringList{words.name, words.where, words.hours, words.when, words.state}.join(
+          QStringLiteral(", "));
+  return words;
+}
+
+}  // namespace topwire
