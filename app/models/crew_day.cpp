@@ -1,6 +1,7 @@
 #include "app/models/crew_day.h"
 
 #include "core/crews/plan_and_done.h"
+#include "core/planning/progress.h"
 
 #include <algorithm>
 
@@ -17,6 +18,27 @@ std::vector<PlannedJob> acceptedOn(const Orchard& orchard, Day day) {
   for (const auto& [place, job] : orchard.plannedJobs)
     if (place.day == day) jobs.push_back(job);
   return jobs;
+}
+
+bool isTickedOn(const Orchard& orchard, Day day) {
+  return std::ranges::any_of(standingTicks(orchard),
+                             [day](const Tick* tick) { return tick->day == day; });
+}
+
+/// Each crew has what is left of the rows it was given.
+bool keepsTo(const Orchard& orchard,
+             const std::vector<PlannedJob>& accepted,
+             const std::vector<PlannedJob>& planned) {
+  const ProgressByTask progress = progressOf(orchard);
+  return std::ranges::all_of(accepted, [&](const PlannedJob& job) {
+    const auto known = progress.find(job.task);
+    RowSet left = job.rows;
+    if (known != progress.end()) left = left.without(known->second.wholeRows());
+    for (const PlannedJob& now : planned)
+      if (now.of.crew == job.of.crew && now.task == job.task)
+        left = left.without(now.rows);
+    return left.empty();
+  });
 }
 
 template <class Matches>
@@ -43,7 +65,9 @@ Acceptance acceptanceOf(const Orchard& orchard,
   if (accepted.empty()) return Acceptance::none;
   std::vector<PlannedJob> planned = plannedJobs(lanes, day);
   std::ranges::sort(planned, {}, &PlannedJob::of);
-  return planned == accepted ? Acceptance::asPlanned : Acceptance::changedSince;
+  const bool same = planned == accepted
+                    || (isTickedOn(orchard, day) && keepsTo(orchard, accepted, planned));
+  return same ? Acceptance::asPlanned : Acceptance::changedSince;
 }
 
 const Pin* crewPinOf(const Orchard& orchard, const TaskKey& task, CrewId crew, Day day) {

@@ -40,6 +40,7 @@ protected:
 private:
   /// Where each card stands at this width, and the height of all.
   int layOut(int width, std::vector<QRect>& places) const;
+  void place();
 
   std::vector<JobCard*> cards_;
   DayAxis axis_;

@@ -112,14 +112,14 @@ CloseBlockForm::CloseBlockForm(Session& session, QWidget* parent)
   hour_->setObjectName(QStringLiteral("closedHour"));
   hour_->setDisplayFormat(QStringLiteral("HH:mm"));
   reason_->setObjectName(QStringLiteral("closedReason"));
-  addField(tr("&Block"), block_, 1);
-  addField(tr("&Until"), until_);
-  addField(tr("at &hour"), hour_);
+  addField(tr("B&lock"), block_, 1);
+  addField(tr("Un&til"), until_);
+  addField(tr("at hour"), hour_);
   addField(tr("&Reason"), reason_, 2);
   addNote(
       tr("How long people stay out after a spray is on its label and in local law; that "
          "is what to enter here. Topwire only keeps work out of the block until then."));
-  QPushButton* deed = addDeed(tr("&Close the block"), "closeBlockDeed", true);
+  QPushButton* deed = addDeed(tr("Close the bloc&k"), "closeBlockDeed", true);
   connect(deed, &QPushButton::clicked, this, &CloseBlockForm::act);
   connect(reason_, &QLineEdit::returnPressed, this, &CloseBlockForm::act);
 }
@@ -159,12 +159,12 @@ LostDayForm::LostDayForm(Session& session, QWidget* parent)
   percent_->setSuffix(QStringLiteral(" %"));
   percent_->setMinimumWidth(110);
   reason_->setObjectName(QStringLiteral("lostReason"));
-  addField(tr("&Of the usual hours"), percent_);
+  addField(tr("Of the usual hours"), percent_);
   addField(tr("&Reason"), reason_, 1);
   addNote(
       tr("0 % on a holiday or a day lost to weather, 100 % to work on a day of rest."));
-  QPushButton* deed = addDeed(tr("&Set the hours"), "lostDayDeed", true);
-  usual_ = addDeed(tr("A &usual day again"), "usualDay", false);
+  QPushButton* deed = addDeed(tr("Se&t the hours"), "lostDayDeed", true);
+  usual_ = addDeed(tr("A usua&l day again"), "usualDay", false);
   connect(deed, &QPushButton::clicked, this, &LostDayForm::act);
   connect(usual_, &QPushButton::clicked, this, &LostDayForm::makeUsual);
   connect(reason_, &QLineEdit::returnPressed, this, &LostDayForm::act);

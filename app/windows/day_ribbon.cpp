@@ -94,7 +94,7 @@ QWidget* DayRibbon::words() {
   lines->addWidget(wrapping(textLabel(tr("What the day allows"), TypeSize::body, true)));
   source_ = wrapping(mutedLabel({}));
   lines->addWidget(source_);
-  lost_ = linkButton(tr("Change its &hours…"));
+  lost_ = linkButton(tr("&Change its hours…"));
   lost_->setObjectName(QStringLiteral("lostDay"));
   lost_->setFocusPolicy(Qt::StrongFocus);
   lost_->setToolTip(

@@ -1,7 +1,5 @@
 #include "app/windows/figure_field.h"
 
-#include "app/words/say.h"
-
 #include <QLocale>
 
 #include <cmath>
@@ -29,10 +27,9 @@ std::optional<int> readHours(const QString& text) {
   return static_cast<int>(std::lround(*hours * minutesPerHour));
 }
 
-QString noHoursText(const QString& text) {
-  return say(
-      Sentence{phrase("TickPanel", "“%1” is no number of hours. Write it like %2."),
-               {text.toStdString(), QLocale{}.toString(4.5, 'f', 1).toStdString()}});
+Sentence noHoursSentence(const QString& text) {
+  return {phrase("TickPanel", "“%1” is no number of hours. Write it like %2."),
+          {text.toStdString(), QLocale{}.toString(4.5, 'f', 1).toStdString()}};
 }
 
 }  // namespace topwire

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/phrase.h"
+
 #include <QString>
 
 #include <optional>
@@ -11,6 +13,6 @@ namespace topwire {
 /// reason.
 std::optional<int> readHours(const QString& text);
 /// What is said of such a text.
-QString noHoursText(const QString& text);
+Sentence noHoursSentence(const QString& text);
 
 }  // namespace topwire

@@ -1,16 +1,19 @@
 #pragma once
 
 #include "app/windows/day_forms.h"
-#include "core/crews/crew_words.h"
 #include "core/crews/plan_and_done.h"
+#include "core/edit/crew_deeds.h"
 
+#include <QGridLayout>
 #include <QScrollArea>
 
+#include <optional>
 #include <vector>
 
 namespace topwire {
 
-/// The hours of a day's planned jobs, entered together once they are ticked.
+/// A day's planned jobs as they come back in the evening: rows done and the hours they
+/// took, entered together as one change.
 class HoursForm : public DayForm {
   Q_OBJECT
 
@@ -22,11 +25,18 @@ public:
 private:
   struct Line {
     PlanAndDone job;
-    QLineEdit* hours;
+    RowSet ticked;  ///< of its rows, whole or in part, on that day
+    QLineEdit* rows = nullptr;
+    QLineEdit* hours = nullptr;
   };
 
   QWidget* makeLines();
-  QLineEdit* makeField(const PlanAndDone& job, const QString& name);
+  QLineEdit* makeField(const char* name, const QString& spoken, const QString& text);
+  void addLine(QGridLayout& grid, int row, Line& line);
+  void focusFirst();
+  /// What the lines say that is new.
+  Checked<std::vector<NotedHours>> noted();
+  std::optional<Problem> read(const Line& line, std::vector<NotedHours>& into);
   void act();
 
   Day day_{};

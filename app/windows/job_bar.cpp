@@ -56,7 +56,7 @@ void JobBar::setJob(const Job& job) {
   const QString crew = crewName(session_->orchard(), job.place.crew);
   title_->setText(tr("%1 · %2").arg(nameOfTask(*session_, job.place.task), crew));
   reasons_->setText(job.reasons);
-  pin_->setText(job.pinned ? tr("&Unpin from %1").arg(crew) : tr("&Pin to %1").arg(crew));
+  pin_->setText(job.pinned ? tr("Un&pin from %1").arg(crew) : tr("&Pin to %1").arg(crew));
   later_->setText(tr("&Not today"));
   later_->setToolTip(tr("Not before %1.").arg(job.nextDay));
   pin_->setEnabled(!session_->isReadOnly());

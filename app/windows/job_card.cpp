@@ -24,6 +24,37 @@ constexpr int stripFrom = 170;
 constexpr QSize drawingSize{128, 96};
 constexpr int edgeWidth = 4;
 
+/// "Pinned", led by a pin.
+class PinWord final : public QWidget {
+public:
+  PinWord() {
+    setObjectName(QStringLiteral("pinWord"));
+    setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    setAccessibleName(JobCard::tr("pinned"));
+  }
+
+  QSize sizeHint() const override {
+    const QFontMetrics metrics{fontOf(TypeSize::small, true)};
+    return {pinSide + 6 + metrics.horizontalAdvance(accessibleName()),
+            metrics.height() + 2};
+  }
+
+protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter{this};
+    const QColor ink = baseColours(currentTheme()).text;
+    const QRectF side{0, (height() - pinSide) / 2.0, pinSide, pinSide};
+    paintIcon(painter, side, Icon::pin, ink);
+    painter.setFont(fontOf(TypeSize::small, true));
+    painter.setPen(ink);
+    painter.drawText(
+        rect().adjusted(pinSide + 5, 0, 0, 0), Qt::AlignVCenter, accessibleName());
+  }
+
+private:
+  static constexpr int pinSide = 13;
+};
+
 QLabel* wrapping(QLabel* label) {
   label->setWordWrap(true);
   label->setMinimumWidth(1);
@@ -66,62 +97,52 @@ void JobCard::build(const TaskView& view, const QString& wait) {
   line->setSpacing(12);
   addDrawing(*view.task);
   if (drawing_ != nullptr) line->addWidget(drawing_, 0, Qt::AlignTop);
-  line->addWidget(words(view, wait), 1);
+  line->addLayout(words(view, wait), 1);
 }
 
 void JobCard::addDrawing(const Task& task) {
   const Operation* operation = session_->operationOf(task);
   if (operation == nullptr || operation->drawing.empty()) return;
-  drawing_ = new OperationDrawing;
+  drawing_ = new OperationDrawing{this};  // it shows itself, so never without a parent
   drawing_->setDrawing(operation->drawing, task.leaf);
   drawing_->setFixedSize(drawingSize);
 }
 
-QWidget* JobCard::words(const TaskView& view, const QString& wait) {
-  auto* box = new QWidget;
-  auto* lines = new QVBoxLayout{box};
-  lines->setContentsMargins(0, 0, 0, 0);
+QBoxLayout* JobCard::words(const TaskView& view, const QString& wait) {
+  auto* lines = new QVBoxLayout;
   lines->setSpacing(2);
-  lines->addWidget(wrapping(textLabel(words_.name, TypeSize::name, true)));
+  name_ = wrapping(textLabel(words_.name, TypeSize::name, true));
+  auto* state = new StateWord;
+  state->setState(state_, words_.state, words_.brief);
+  lines->addWidget(name_);
   lines->addWidget(wrapping(textLabel(words_.where)));
   lines->addWidget(amount());
-  stateWord_ = new StateWord;
-  lines->addWidget(stateWord_);
-  if (!wait.isEmpty()) lines->addWidget(new WaitWord);
+  lines->addWidget(state);
+  if (!wait.isEmpty()) lines->addWidget(new WaitWord, 0, Qt::AlignLeft);
+  if (job_.pinned) lines->addWidget(new PinWord, 0, Qt::AlignLeft);
   strip_ = new RowStrip;
   const Planting& planting = session_->orchard().plantings.at(view.task->key.planting);
   std::vector<RowCellState> cells =
       rowCells(view, blockOf(session_->orchard(), planting).rows);
   markPlanned(cells, job_.rows);
   strip_->setCells(std::move(cells));
-  lines->addSpacing(2);
   lines->addWidget(strip_);
   lines->addStretch();
-  return box;
+  return lines;
 }
 
-QWidget* JobCard::amount() {
-  auto* box = new QWidget;
-  auto* line = new QHBoxLayout{box};
-  line->setContentsMargins(0, 0, 0, 0);
-  line->setSpacing(6);
-  line->addWidget(textLabel(words_.hours, TypeSize::body, true), 0, Qt::AlignTop);
-  line->addWidget(wrapping(mutedLabel(words_.when, TypeSize::body)), 1);
-  if (!job_.pinned) return box;
-  auto* pin = new QLabel;
-  pin->setObjectName(QStringLiteral("pinMark"));
-  pin->setPixmap(iconFor(Icon::pin).pixmap(QSize{14, 14}, devicePixelRatioF()));
-  line->addWidget(pin, 0, Qt::AlignTop);
-  return box;
+QLabel* JobCard::amount() {
+  QLabel* label = wrapping(textLabel({}));
+  label->setTextFormat(Qt::RichText);
+  label->setText(QStringLiteral("<b>%1</b> %2")
+                     .arg(words_.hours.toHtmlEscaped(), words_.when.toHtmlEscaped()));
+  return label;
 }
 
 void JobCard::fitTo(int width) {
-  const bool roomy = width >= drawingFrom;
-  if (drawing_ != nullptr) drawing_->setVisible(roomy);
+  if (drawing_ != nullptr) drawing_->setVisible(width >= drawingFrom);
   strip_->setVisible(width >= stripFrom);
-  const int text = width - edgeWidth - 20 - (roomy && drawing_ ? 140 : 0);
-  stateWord_->setState(state_, words_.state);
-  if (stateWord_->sizeHint().width() > text) stateWord_->setState(state_, words_.brief);
+  name_->setText(width >= stripFrom ? words_.name : words_.shortName);
   layout()->activate();
 }
 

@@ -4,6 +4,7 @@
 #include "app/models/session.h"
 #include "app/windows/today_words.h"
 
+#include <QBoxLayout>
 #include <QPoint>
 
 #include <optional>
@@ -12,7 +13,6 @@ namespace topwire {
 
 class OperationDrawing;
 class RowStrip;
-class StateWord;
 
 /// What a person can ask of a job.
 enum class JobDeed { open, why, unpin, notToday, toCrewAbove, toCrewBelow };
@@ -70,8 +70,8 @@ protected:
 private:
   void build(const TaskView& view, const QString& wait);
   void addDrawing(const Task& task);
-  QWidget* words(const TaskView& view, const QString& wait);
-  QWidget* amount();
+  QBoxLayout* words(const TaskView& view, const QString& wait);
+  QLabel* amount();
   void openMenu(QPoint where);
 
   Session* session_;
@@ -83,7 +83,7 @@ private:
   bool carrying_ = false;
   std::optional<QPoint> pressed_;
   OperationDrawing* drawing_ = nullptr;
-  StateWord* stateWord_ = nullptr;
+  QLabel* name_ = nullptr;
   RowStrip* strip_ = nullptr;
 };
 

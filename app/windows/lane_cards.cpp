@@ -9,7 +9,7 @@ namespace topwire {
 
 namespace {
 
-constexpr int leastCard = 132;
+constexpr int leastCard = 152;
 constexpr int cardGap = 4;
 constexpr int emptyHeight = 108;
 
@@ -39,10 +39,17 @@ void LaneCards::setCards(std::vector<JobCard*> cards,
   }
   setAccessibleName(cards_.empty() ? nothing_ : QString{});
   updateGeometry();
+  place();
+  update();
+}
+
+void LaneCards::place() {
   std::vector<QRect> places;
   setMinimumHeight(layOut(width(), places));
-  for (std::size_t i = 0; i < cards_.size(); ++i) cards_[i]->setGeometry(places[i]);
-  update();
+  for (std::size_t i = 0; i < cards_.size(); ++i) {
+    cards_[i]->setGeometry(places[i]);
+    cards_[i]->fitTo(places[i].width());
+  }
 }
 
 void LaneCards::setTarget(bool target) {
@@ -99,9 +106,7 @@ int LaneCards::heightForWidth(int width) const {
 
 void LaneCards::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  std::vector<QRect> places;
-  setMinimumHeight(layOut(width(), places));
-  for (std::size_t i = 0; i < cards_.size(); ++i) cards_[i]->setGeometry(places[i]);
+  place();
 }
 
 void LaneCards::paintEvent(QPaintEvent*) {

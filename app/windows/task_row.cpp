@@ -48,18 +48,29 @@ StateWord::StateWord(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
 }
 
-void StateWord::setState(TaskState state, const QString& words) {
+void StateWord::setState(TaskState state, const QString& words, const QString& brief) {
   state_ = state;
   words_ = words;
+  brief_ = brief;
+  setSizePolicy(brief.isEmpty() ? QSizePolicy::Fixed : QSizePolicy::Preferred,
+                QSizePolicy::Fixed);
   setAccessibleName(words);
   updateGeometry();
   update();
 }
 
-QSize StateWord::sizeHint() const {
+QSize StateWord::sizeFor(const QString& words) const {
   const QFontMetrics metrics{fontOf(TypeSize::body, true)};
-  return {static_cast<int>(shapeSide) + 6 + metrics.horizontalAdvance(words_),
+  return {static_cast<int>(shapeSide) + 6 + metrics.horizontalAdvance(words),
           metrics.height() + 2};
+}
+
+QSize StateWord::sizeHint() const {
+  return sizeFor(words_);
+}
+
+QSize StateWord::minimumSizeHint() const {
+  return sizeFor(brief_.isEmpty() ? words_ : brief_);
 }
 
 void StateWord::paintEvent(QPaintEvent*) {
@@ -69,7 +80,7 @@ void StateWord::paintEvent(QPaintEvent*) {
   painter.setPen(stateColours(currentTheme(), state_).ink);
   painter.drawText(rect().adjusted(static_cast<int>(shapeSide) + 5, 0, 0, 0),
                    Qt::AlignVCenter,
-                   words_);
+                   brief_.isEmpty() || width() >= sizeHint().width() ? words_ : brief_);
 }
 
 WaitWord::WaitWord(QWidget* parent) : QWidget(parent) {

@@ -10,25 +10,28 @@
 
 namespace topwire {
 
-/// Words in a state's ink, led by its shape.
+/// Words in a state's ink, led by its shape; fewer words where there are some and no room
+/// for all.
 class StateWord : public QWidget {
   Q_OBJECT
 
 public:
   explicit StateWord(QWidget* parent = nullptr);
 
-  void setState(TaskState state, const QString& words);
+  void setState(TaskState state, const QString& words, const QString& brief = {});
 
   QSize sizeHint() const override;
-
-  QSize minimumSizeHint() const override { return sizeHint(); }
+  QSize minimumSizeHint() const override;
 
 protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
+  QSize sizeFor(const QString& words) const;
+
   TaskState state_ = TaskState::open;
   QString words_;
+  QString brief_;
 };
 
 /// "Should wait", led by its shape.

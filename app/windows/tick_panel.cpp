@@ -286,7 +286,7 @@ void TickPanel::tick() {
   const auto now = view();
   if (!now || !tick_->isEnabled()) return;
   const auto took = minutes();
-  if (!took) return say(noHoursText(hours_->text()));
+  if (!took) return say(topwire::say(noHoursSentence(hours_->text())));
   Tick tick;
   tick.id = session_->ids().next<TickId>();
   tick.task = *task_;

@@ -28,6 +28,10 @@ public:
 
   /// Ticks go to `day`; `planned` rows are marked among the others.
   void open(const TaskKey& task, Day day, const RowSet& planned = {});
+
+  /// Whom the ticks are put down to, until a person says otherwise.
+  void setWho(const QString& name) { who_->setCurrentText(name); }
+
   /// Chooses every row left and asks who did the work.
   void askWho();
   /// Shows what the task is now; closes where it is gone.

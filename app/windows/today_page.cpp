@@ -23,9 +23,9 @@ constexpr int sideWidth = 284;
 constexpr int narrowBelow = 1000;  // then the side goes under the lanes
 constexpr int undoNameWidth = 190;
 
-QString bold(const Sentence& sentence, const QColor& ink) {
+QString bold(const QString& words, const QColor& ink) {
   return QStringLiteral("<span style=\"font-weight:bold; color:%1\">%2</span>")
-      .arg(ink.name(), say(sentence).toHtmlEscaped());
+      .arg(ink.name(), words.toHtmlEscaped());
 }
 
 }  // namespace
@@ -126,9 +126,11 @@ void TodayPage::refreshHead() {
 void TodayPage::refreshHeadline(const CrewPlan& plan) {
   const BaseColours& base = baseColours(currentTheme());
   const DayHeadline words = headlineOf(session_->orchard(), plan, day_);
-  QStringList parts{bold(words.turnout, base.text), say(words.hours).toHtmlEscaped()};
+  QStringList parts{bold(say(words.turnout), base.text),
+                    say(words.hours).toHtmlEscaped()};
   if (words.shortBy)
-    parts << bold(*words.shortBy, stateColours(currentTheme(), TaskState::late).ink);
+    parts << bold(sayNear(*session_, *words.shortBy),
+                  stateColours(currentTheme(), TaskState::late).ink);
   headline_->setText(parts.join(QLatin1Char(' ')));
 }
 
@@ -136,7 +138,6 @@ void TodayPage::refreshAcceptance() {
   const Acceptance now = acceptanceOf(session_->orchard(), shown_, day_);
   const bool work = !plannedJobs(shown_, day_).empty();
   const bool accepted = now == Acceptance::asPlanned;
-  const bool hadFocus = accept_->hasFocus();
   accept_->setVisible(!accepted && (work || now == Acceptance::changedSince));
   accept_->setText(now == Acceptance::changedSince ? tr("Accept the ch&ange")
                                                    : tr("&Accept this plan"));
@@ -146,7 +147,6 @@ void TodayPage::refreshAcceptance() {
   enterHours_->setEnabled(!session_->isReadOnly());
   acceptance_->setText(accepted ? tr("This plan is accepted.")
                                 : tr("The plan has changed since it was accepted."));
-  if (hadFocus && accepted) lanes_->setFocus(Qt::OtherFocusReason);
 }
 
 void TodayPage::refreshUndo() {
@@ -177,7 +177,7 @@ void TodayPage::refreshFoot(const CrewPlan& plan) {
   if (view == nullptr) return closeFoot();
   QStringList reasons;
   for (const Sentence& why : whyOn(orchard, session_->trade(), plan, chosen_->task, day_))
-    reasons << say(why);
+    reasons << sayNear(*session_, why);
   const auto next = workedAfter(plan, day_);
   bar_->setJob({*chosen_,
                 crewPinOf(orchard, chosen_->task, chosen_->crew, day_) != nullptr,

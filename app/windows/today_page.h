@@ -83,6 +83,7 @@ private:
   void closeFoot();
   void tell(const Problems& problems);
   RowSet rowsAt(const JobPlace& place) const;
+  std::string skillOf(const TaskKey& task) const;
 
   Session* session_;
   CrewPlanner* planner_;

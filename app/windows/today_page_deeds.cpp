@@ -41,7 +41,10 @@ void TodayPage::openJob(const JobPlace& place, bool why) {
   chosen_ = place;
   show(Foot::job);
   bar_->unfoldReasons(why);
-  if (!session_->isReadOnly()) rows_->open(place.task, session_->today(), rowsAt(place));
+  if (!session_->isReadOnly()) {
+    rows_->open(place.task, session_->today(), rowsAt(place));
+    rows_->setWho(crewName(session_->orchard(), place.crew));
+  }
   refreshFoot(*plan);
   if (why || session_->isReadOnly())
     if (JobCard* card = lanes_->cardAt(place)) card->setFocus(Qt::OtherFocusReason);
@@ -51,6 +54,7 @@ void TodayPage::moveBeside(const JobPlace& place, int steps) {
   if (const auto crew = crewBeside(shown_, place.crew, steps)) pin(place, *crew);
 }
 
+/// To another crew, away from the one it was pinned to: one change.
 void TodayPage::pin(const JobPlace& place, CrewId crew) {
   if (session_->isReadOnly()) return;
   const Orchard& orchard = session_->orchard();
@@ -60,7 +64,20 @@ void TodayPage::pin(const JobPlace& place, CrewId crew) {
   pin.task = place.task;
   pin.crew = crew;
   pin.day = day_;
-  tell(session_->perform(addPin(orchard, pin)));
+  Checked<Change> change = addPin(orchard, pin, skillOf(place.task));
+  const Pin* before = crewPinOf(orchard, place.task, place.crew, day_);
+  if (change && before != nullptr && place.crew != crew)
+    if (const Checked<Change> removed = removePin(orchard, before->id))
+      change->edits.insert(
+          change->edits.end(), removed->edits.begin(), removed->edits.end());
+  tell(session_->perform(change));
+}
+
+std::string TodayPage::skillOf(const TaskKey& task) const {
+  const TaskView* view = session_->view(task);
+  const Operation* operation =
+      view == nullptr ? nullptr : session_->operationOf(*view->task);
+  return operation == nullptr ? std::string{} : operation->skill;
 }
 
 void TodayPage::unpin(const JobPlace& place) {
@@ -79,7 +96,7 @@ void TodayPage::notToday(const JobPlace& place) {
   pin.kind = PinKind::notBefore;
   pin.task = place.task;
   pin.day = *next;
-  tell(session_->perform(addPin(session_->orchard(), pin)));
+  tell(session_->perform(addPin(session_->orchard(), pin, skillOf(place.task))));
 }
 
 void TodayPage::setWorkers(CrewId crew, int workers) {

@@ -100,7 +100,7 @@ QWidget* TodayPage::headLine() {
   accept_->setProperty("main", true);
   line->addWidget(headline_, 3);
   line->addWidget(acceptance_, 1);
-  enterHours_ = new QPushButton{tr("Enter &hours…")};
+  enterHours_ = new QPushButton{tr("Enter hour&s…")};
   enterHours_->setObjectName(QStringLiteral("enterHoursOfDay"));
   line->addWidget(accept_, 0, Qt::AlignTop);
   line->addWidget(enterHours_, 0, Qt::AlignTop);

@@ -24,10 +24,6 @@ SideLine words(const QString& text) {
   return {As::words, text, {}, {}};
 }
 
-SideLine small(const QString& text) {
-  return {As::small, text, {}, {}};
-}
-
 SideLine name(const QString& text) {
   return {As::name, text, {}, {}};
 }
@@ -59,7 +55,7 @@ std::vector<SideCard> riskCards(Session& session, const CrewPlan& plan) {
             {As::state, stateText(*view, session.today()), view->state, {}});
       }
     for (const Sentence& sentence : wordsOf(session.orchard(), session.trade(), risk))
-      card.lines.push_back(words(say(sentence)));
+      card.lines.push_back(words(sayNear(session, sentence)));
     cards.push_back(std::move(card));
   }
   if (cards.empty())
@@ -73,7 +69,7 @@ std::vector<SideCard> closedCards(Session& session, Day day) {
   const Orchard& orchard = session.orchard();
   std::vector<SideCard> cards;
   for (const Sentence& sentence : keptOut(orchard, day))
-    cards.push_back({std::nullopt, {words(say(sentence))}});
+    cards.push_back({std::nullopt, {words(sayNear(session, sentence))}});
   if (cards.empty())
     cards.push_back(
         {std::nullopt, {words(say(Sentence{phrase("Today", "No block is closed.")}))}});
@@ -97,8 +93,8 @@ std::vector<SideCard> waitingCards(Session& session, const CrewPlan& plan, Day d
     cards.push_back({std::nullopt,
                      {name(say(Sentence{phrase("Today", "%1 · %2"),
                                         {taskText(session, *view->task).toStdString(),
-                                         hoursText(task.hours).toStdString()}})),
-                      words(say(task.why))}});
+                                         hoursInOne(task.hours).toStdString()}})),
+                      words(sayNear(session, task.why))}});
   }
   return cards;
 }
@@ -113,19 +109,19 @@ std::vector<SideCard> yesterdayCards(Session& session, std::optional<Day> planne
     missing = missing || job.hoursMissing;
   }
   if (missing)
-    card.lines.push_back(button(say(Sentence{phrase("Today", "Enter &hours…")}),
+    card.lines.push_back(button(say(Sentence{phrase("Today", "Enter hour&s…")}),
                                 QStringLiteral("enterHours")));
   return {std::move(card)};
 }
 
-std::vector<SideCard> wholeCards(const CrewPlan& plan) {
-  return {{std::nullopt, {words(joinedText(wordsOfWhole(plan)))}}};
+std::vector<SideCard> wholeCards(Session& session, const CrewPlan& plan) {
+  return {{std::nullopt, {words(sayNear(session, wordsOfWhole(plan)))}}};
 }
 
 std::vector<SideCard> noteCards(Session& session, const CrewPlan& plan) {
   std::vector<SideCard> cards;
   for (const Sentence& note : plan.question.notes)
-    cards.push_back({std::nullopt, {words(say(note))}});
+    cards.push_back({std::nullopt, {words(sayNear(session, note))}});
   for (const TaskKey& task : plan.question.uncounted)
     if (const TaskView* view = session.view(task))
       cards.push_back(
@@ -185,7 +181,7 @@ void TodaySide::setPlan(const CrewPlan& plan, Day day) {
   closed_->setCards(closedCards(*session_, day), mayChange);
   waiting_->setCards(waitingCards(*session_, plan, day), mayChange);
   yesterday_->setCards(yesterdayCards(*session_, lastPlanned_), mayChange);
-  whole_->setCards(wholeCards(plan), mayChange);
+  whole_->setCards(wholeCards(*session_, plan), mayChange);
   worth_->setDays(worthOfDays(plan, worthDays));
   worthWords_->setText(worth_->text());
   notes_->setCards(noteCards(*session_, plan), mayChange);

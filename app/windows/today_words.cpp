@@ -15,6 +15,12 @@ namespace {
 
 constexpr int minutesPerHour = 60;
 constexpr double noteworthyIdle = 0.5;
+constexpr int nearDays = 183;  ///< so that no day could be taken for another year's
+
+/// A dash that figures are not parted at.
+QString rangeDash() {
+  return QStringLiteral("\u2060–\u2060");
+}
 
 QString hoursOf(double hours) {
   return figureText(hours);
@@ -22,7 +28,7 @@ QString hoursOf(double hours) {
 
 QString whenText(const CrewLane& lane, const LaneJob& job) {
   const QString hours =
-      QStringLiteral("%1–%2").arg(clockText(job.startMinute), clockText(job.endMinute));
+      clockText(job.startMinute) + rangeDash() + clockText(job.endMinute);
   if (lane.gangs < 2 && job.workers == lane.workers) return hours;
   const QString workers = sayCounted(
       job.workers, phrase("Today", "%1 worker"), phrase("Today", "%1 workers"));
@@ -57,10 +63,14 @@ QString rowsText(const RowSet& rows, const RowSet& ofTask) {
   if (rows == ofTask && count > 1)
     return say(Sentence{phrase("Today", "all %1 rows"), {count}});
   QString numbers = QString::fromStdString(topwire::rowsText(rows));
-  numbers.replace(QLatin1Char('-'), QStringLiteral("–"));
+  numbers.replace(QLatin1Char('-'), rangeDash());
   return say(
       Sentence{counted(count, phrase("Today", "row %1"), phrase("Today", "rows %1")),
                {numbers.toStdString()}});
+}
+
+QString hoursInOne(double hours) {
+  return hoursText(hours).replace(QLatin1Char(' '), QChar::Nbsp);
 }
 
 QString crewName(const Orchard& orchard, CrewId crew) {
@@ -69,10 +79,20 @@ QString crewName(const Orchard& orchard, CrewId crew) {
                                       : QString::fromStdString(found->second.name);
 }
 
-QString joinedText(const std::vector<Sentence>& sentences, const QString& between) {
+QString sayNear(const Session& session, Sentence sentence) {
+  for (Value& value : sentence.values) {
+    const Day* day = std::get_if<Day>(&value);
+    if (day == nullptr) continue;
+    if (std::abs(daysBetween(session.today(), *day)) > nearDays) continue;
+    value = shortDayText(*day).toStdString();
+  }
+  return say(sentence);
+}
+
+QString sayNear(const Session& session, const std::vector<Sentence>& sentences) {
   QStringList texts;
-  for (const Sentence& sentence : sentences) texts << say(sentence);
-  return texts.join(between);
+  for (const Sentence& sentence : sentences) texts << sayNear(session, sentence);
+  return texts.join(QLatin1Char(' '));
 }
 
 QString nameOfTask(Session& session, const TaskKey& task) {
@@ -84,7 +104,7 @@ QString doneText(const Session& session, const PlanAndDone& job) {
   const std::int64_t done = job.done.count();
   const std::int64_t rows = job.planned.rows.count();
   const QString crew = crewName(session.orchard(), job.planned.of.crew);
-  if (done == 0)
+  if (done == 0 && !job.hoursMissing)
     return say(Sentence{counted(rows,
                                 phrase("Today", "%1: %2 row planned, none ticked."),
                                 phrase("Today", "%1: %2 rows planned, none ticked.")),
@@ -108,10 +128,14 @@ JobWords jobWords(Session& session,
   const Planting& planting = session.orchard().plantings.at(task.key.planting);
   JobWords words;
   words.name = say(session.titleOf(task));
+  const Operation* operation = session.operationOf(task);
+  words.shortName = operation == nullptr || !task.handTitle.empty()
+                        ? words.name
+                        : say(operation->shortName);
   words.where = say(Sentence{phrase("Task", "%1, %2"),
                              {blockOf(session.orchard(), planting).name,
                               rowsText(job.rows, task.rows).toStdString()}});
-  words.hours = hoursText(job.hours);
+  words.hours = hoursInOne(job.hours);
   words.when = whenText(lane, job);
   words.state = stateText(view, session.today());
   words.brief = urgencyText(view, session.today());

@@ -457,6 +457,213 @@
     </message>
 </context>
 <context>
+    <name>Crew plan</name>
+    <message>
+        <source>No crew is noted as able to do &quot;%1&quot; work, so %2 is in no plan; give a crew that skill.</source>
+        <translation>Ninguna cuadrilla consta como capaz de hacer trabajo de «%1», así que %2 no está en ningún plan; dé esa destreza a una cuadrilla.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 has ticks on rows that are not its own (%3); they are not counted.</source>
+        <translation>%1 en %2 tiene marcas en hileras que no son suyas (%3); no se cuentan.</translation>
+    </message>
+    <message>
+        <source>%1 in %2 was of use until %3 and is not planned any more; set it aside with a reason, or tick what was done.</source>
+        <translation>%1 en %2 servía hasta el %3 y ya no se planea; apártela con un motivo, o marque lo que se hizo.</translation>
+    </message>
+    <message>
+        <source>%1 is pinned to work on %2 that is done, over or not open; take the pin out.</source>
+        <translation>%1 está fijada el %2 a un trabajo hecho, vencido o no abierto; quite la fijación.</translation>
+    </message>
+    <message>
+        <source>%1 is pinned on %2 to work that is not open then; take the pin out or move it.</source>
+        <translation>%1 está fijada el %2 a un trabajo que entonces no está abierto; quite la fijación o muévala.</translation>
+    </message>
+    <message>
+        <source>%1 is pinned on %2 but has nobody there that day, or not the skill; take the pin out.</source>
+        <translation>%1 está fijada el %2 pero ese día no tiene a nadie, o no tiene la destreza; quite la fijación.</translation>
+    </message>
+    <message>
+        <source>There are no crews yet; add one under Settings.</source>
+        <translation>Aún no hay cuadrillas; agregue una en Ajustes.</translation>
+    </message>
+    <message>
+        <source>It closed on %1; each further day costs %2 hours for every hour of it.</source>
+        <translation>Cerró el %1; cada día más cuesta %2 horas por cada hora de este trabajo.</translation>
+    </message>
+    <message>
+        <source>It closes on %1; this is its last working day.</source>
+        <translation>Cierra el %1; este es su último día de trabajo.</translation>
+    </message>
+    <message>
+        <source>It closes on %1; with this one it has %2 working days.</source>
+        <translation>Cierra el %1; con este le quedan %2 días de trabajo.</translation>
+    </message>
+    <message>
+        <source>There are hands for it on this day.</source>
+        <translation>Este día hay manos para hacerlo.</translation>
+    </message>
+    <message>
+        <source>An hour is worth %1 on this day; it gets cheaper on %2, but not all of it can wait until then.</source>
+        <translation>Una hora vale %1 este día; el %2 sale más barata, pero no todo puede esperar hasta entonces.</translation>
+    </message>
+    <message>
+        <source>No later day before its closing is cheaper: an hour is worth %1 on this day.</source>
+        <translation>Ningún día posterior antes de su cierre sale más barato: una hora vale %1 este día.</translation>
+    </message>
+    <message>
+        <source>No hands are left for it before it is over, on %1.</source>
+        <translation>No quedan manos para hacerlo antes de que venza, el %1.</translation>
+    </message>
+    <message>
+        <source>Planned for %1; it can wait, for it closes on %2.</source>
+        <translation>Planeado para el %1; puede esperar, pues cierra el %2.</translation>
+    </message>
+    <message>
+        <source>Planned for %1, %2 days past its closing.</source>
+        <translation>Planeado para el %1, %2 días después de su cierre.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s weather is a reason to let it wait.</source>
+        <translation>El tiempo del día es motivo para dejarlo esperar.</translation>
+    </message>
+    <message>
+        <source>Its block is closed on this day.</source>
+        <translation>Su cuadro está cerrado este día.</translation>
+    </message>
+    <message>
+        <source>It waits for %1.</source>
+        <translation>Espera a %1.</translation>
+    </message>
+    <message>
+        <source>It is pinned to this crew on this day.</source>
+        <translation>Está fijado a esta cuadrilla este día.</translation>
+    </message>
+    <message>
+        <source>The crew stands in the block already.</source>
+        <translation>La cuadrilla ya está en el cuadro.</translation>
+    </message>
+    <message>
+        <source>%1 waits for it.</source>
+        <translation>%1 lo está esperando.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 turned out.</source>
+        <translation>Llegaron %1 de %2.</translation>
+    </message>
+    <message>
+        <source>%1 worker is expected.</source>
+        <translation>Se espera a %1 trabajador.</translation>
+    </message>
+    <message>
+        <source>All %1 workers are expected.</source>
+        <translation>Se espera a los %1 trabajadores.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 workers are expected.</source>
+        <translation>Se espera a %1 de %2 trabajadores.</translation>
+    </message>
+    <message>
+        <source>No work on this day: %1.</source>
+        <translation>Este día no se trabaja: %1.</translation>
+    </message>
+    <message>
+        <source>No work on this day.</source>
+        <translation>Este día no se trabaja.</translation>
+    </message>
+    <message>
+        <source>%1 worker-hours, all placed.</source>
+        <translation>%1 horas de trabajo, todas repartidas.</translation>
+    </message>
+    <message>
+        <source>%1 worker-hours, %2 of them without a job.</source>
+        <translation>%1 horas de trabajo, %2 de ellas sin tarea.</translation>
+    </message>
+    <message>
+        <source>%1: %2 worker-hours will not be done while they are of use, the first by %3.</source>
+        <translation>%1: %2 horas de trabajo no se harán mientras sirven, las primeras antes del %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2 worker-hours will be late, the first closing on %3.</source>
+        <translation>%1: %2 horas de trabajo se harán tarde; el primer cierre es el %3.</translation>
+    </message>
+    <message>
+        <source>There is %3 working day for it, %1.</source>
+        <translation>Hay %3 día de trabajo para hacerlo, el %1.</translation>
+    </message>
+    <message>
+        <source>The days that are too few: %1 to %2, %3 of work.</source>
+        <translation>Los días que no alcanzan: del %1 al %2, %3 de trabajo.</translation>
+    </message>
+    <message>
+        <source>%1 more worker on these days would save all of it.</source>
+        <translation>%1 trabajador más en estos días lo salvaría todo.</translation>
+    </message>
+    <message>
+        <source>%1 more workers on these days would save all of it.</source>
+        <translation>%1 trabajadores más en estos días lo salvarían todo.</translation>
+    </message>
+    <message>
+        <source>%1 more worker on these days would save all but %2 hours.</source>
+        <translation>%1 trabajador más en estos días salvaría todo menos %2 horas.</translation>
+    </message>
+    <message>
+        <source>%1 more workers on these days would save all but %2 hours.</source>
+        <translation>%1 trabajadores más en estos días salvarían todo menos %2 horas.</translation>
+    </message>
+    <message>
+        <source>No hiring saves %1 hours: the window is too short for as many as the block holds. Begin earlier, or let more people in.</source>
+        <translation>Contratar no salva %1 horas: el plazo es demasiado corto para cuantos caben en el cuadro. Empiece antes, o deje entrar a más gente.</translation>
+    </message>
+    <message>
+        <source>%1: keep out until %3 on %2.</source>
+        <translation>%1: no entrar hasta las %3 del %2.</translation>
+    </message>
+    <message>
+        <source>%1: keep out until %3 on %2, %4.</source>
+        <translation>%1: no entrar hasta las %3 del %2, %4.</translation>
+    </message>
+    <message>
+        <source>%1 hours short by %2.</source>
+        <translation>Faltan %1 horas para el %2.</translation>
+    </message>
+    <message>
+        <source>%1 hours late after %2.</source>
+        <translation>%1 horas tarde después del %2.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost: every window can be met.</source>
+        <translation>No se pierde nada: todos los plazos se pueden cumplir.</translation>
+    </message>
+    <message>
+        <source>Lateness costs what %1 hours of work would. No plan can do with less than %2; of the difference, %3 goes with moves between blocks.</source>
+        <translation>El retraso cuesta lo que %1 horas de trabajo. Ningún plan baja de %2; de la diferencia, %3 se va en traslados entre cuadros.</translation>
+    </message>
+    <message>
+        <source>%1: no work.</source>
+        <translation>%1: no se trabaja.</translation>
+    </message>
+    <message>
+        <source>%1: time in hand.</source>
+        <translation>%1: sobra tiempo.</translation>
+    </message>
+    <message>
+        <source>%1: one more worker-hour saves what %2 hours would cost.</source>
+        <translation>%1: una hora de trabajo más ahorra lo que costarían %2 horas.</translation>
+    </message>
+    <message>
+        <source>Waits: %1, %2 hours.</source>
+        <translation>Espera: %1, %2 horas.</translation>
+    </message>
+    <message>
+        <source>%1: not done in time in %2 of the last %3 years&apos; weather.</source>
+        <translation>%1: no se hace a tiempo con el clima de %2 de los últimos %3 años.</translation>
+    </message>
+    <message>
+        <source>It is in no plan: done, over, or not open yet.</source>
+        <translation>No está en ningún plan: hecho, vencido o aún no abierto.</translation>
+    </message>
+</context>
+<context>
     <name>Deed</name>
     <message>
         <source>What this step would change has been changed since, so it was left as it is. Look at it as it stands now and decide again.</source>
@@ -2913,6 +3120,10 @@
         <source>In %1 %2 the field %3 lies below the figure it should end at or above; swap the two.</source>
         <translation>En %1 %2 el campo %3 queda por debajo del valor que debe alcanzar; cámbielos de lugar.</translation>
     </message>
+    <message>
+        <source>The cost &quot;%1&quot; has no row; add one.</source>
+        <translation>El costo «%1» no tiene fila; agregue una.</translation>
+    </message>
 </context>
 <context>
     <name>Targets</name>
@@ -3153,6 +3364,13 @@
     </message>
 </context>
 <context>
+    <name>Test</name>
+    <message>
+        <source>Not yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>TickPanel</name>
     <message>
         <source>Tick: %1</source>
@@ -3185,6 +3403,121 @@
     <message>
         <source>Take back %1 rows</source>
         <translation>Desmarcar %1 hileras</translation>
+    </message>
+    <message>
+        <source>“%1” is no number of hours. Write it like %2.</source>
+        <translation>“%1” no es un número de horas. Escríbalo así: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>Today</name>
+    <message>
+        <source>%1, week %2</source>
+        <translation>%1, semana %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>in %1 days, as planned now</source>
+        <translation>en %1 días, según el plan de ahora</translation>
+    </message>
+    <message>
+        <source>%1 hour short</source>
+        <translation>Falta %1 hora</translation>
+    </message>
+    <message>
+        <source>%1 hours short</source>
+        <translation>Faltan %1 horas</translation>
+    </message>
+    <message>
+        <source>%1 hour late</source>
+        <translation>%1 hora tarde</translation>
+    </message>
+    <message>
+        <source>%1 hours late</source>
+        <translation>%1 horas tarde</translation>
+    </message>
+    <message>
+        <source>Every window can be met.</source>
+        <translation>Todos los plazos se pueden cumplir.</translation>
+    </message>
+    <message>
+        <source>No block is closed.</source>
+        <translation>Ningún cuadro está cerrado.</translation>
+    </message>
+    <message>
+        <source>Reopen %1</source>
+        <translation>Reabrir %1</translation>
+    </message>
+    <message>
+        <source>Close a &amp;block…</source>
+        <translation>Cerrar un &amp;cuadro…</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 worker</source>
+        <translation>%1 trabajador</translation>
+    </message>
+    <message>
+        <source>%1 workers</source>
+        <translation>%1 trabajadores</translation>
+    </message>
+    <message>
+        <source>nobody works</source>
+        <translation>nadie trabaja</translation>
+    </message>
+    <message>
+        <source>all %1, %2 hours</source>
+        <translation>los %1, %2 horas</translation>
+    </message>
+    <message>
+        <source>of %1, %2 hours</source>
+        <translation>de %1, %2 horas</translation>
+    </message>
+    <message>
+        <source>%1 of them free</source>
+        <translation>%1 de ellas libres</translation>
+    </message>
+    <message>
+        <source>all %1 rows</source>
+        <translation>las %1 hileras</translation>
+    </message>
+    <message>
+        <source>row %1</source>
+        <translation>hilera %1</translation>
+    </message>
+    <message>
+        <source>rows %1</source>
+        <translation>hileras %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 row planned, none ticked.</source>
+        <translation>%1: %2 hilera planeada, ninguna marcada.</translation>
+    </message>
+    <message>
+        <source>%1: %2 rows planned, none ticked.</source>
+        <translation>%1: %2 hileras planeadas, ninguna marcada.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 rows ticked, hours not entered.</source>
+        <translation>%1: %2 de %3 hileras marcadas, sin horas anotadas.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 rows ticked in %4 hours.</source>
+        <translation>%1: %2 de %3 hileras marcadas en %4 horas.</translation>
+    </message>
+    <message>
+        <source>Enter hour&amp;s…</source>
+        <translation>Anotar hora&amp;s…</translation>
     </message>
 </context>
 <context>
@@ -4230,6 +4563,10 @@
         <source>done</source>
         <translation>hecho</translation>
     </message>
+    <message>
+        <source>planned</source>
+        <translation>planeada</translation>
+    </message>
 </context>
 <context>
     <name>topwire::Checklist</name>
@@ -4240,6 +4577,37 @@
     <message>
         <source>No window is open on this day. Choose another day, or add work of your own.</source>
         <translation>No hay ningún plazo abierto este día. Elija otro día o agregue un trabajo propio.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::CloseBlockForm</name>
+    <message>
+        <source>Close a block</source>
+        <translation>Cerrar un cuadro</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>Mo&amp;tivo</translation>
+    </message>
+    <message>
+        <source>How long people stay out after a spray is on its label and in local law; that is what to enter here. Topwire only keeps work out of the block until then.</source>
+        <translation>Cuánto tiempo no se entra después de una aplicación lo dicen la etiqueta y la ley local; eso es lo que se anota aquí. Topwire solo deja el trabajo fuera del cuadro hasta entonces.</translation>
+    </message>
+    <message>
+        <source>B&amp;lock</source>
+        <translation>C&amp;uadro</translation>
+    </message>
+    <message>
+        <source>Un&amp;til</source>
+        <translation>Hast&amp;a</translation>
+    </message>
+    <message>
+        <source>at hour</source>
+        <translation>a las</translation>
+    </message>
+    <message>
+        <source>Close the bloc&amp;k</source>
+        <translation>Cerrar e&amp;l cuadro</translation>
     </message>
 </context>
 <context>
@@ -4275,6 +4643,32 @@
     <message>
         <source>Undo takes all of it back.</source>
         <translation>Deshacer lo regresa todo.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::CrewHead</name>
+    <message>
+        <source>%1 turned out, %2</source>
+        <translation>llegaron %1, %2</translation>
+    </message>
+    <message>
+        <source>One fewer in %1</source>
+        <translation>Uno menos en %1</translation>
+    </message>
+    <message>
+        <source>One more in %1</source>
+        <translation>Uno más en %1</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::CrewLanes</name>
+    <message>
+        <source>Nobody works in this crew.</source>
+        <translation>Nadie trabaja en esta cuadrilla.</translation>
+    </message>
+    <message>
+        <source>No work for this crew.</source>
+        <translation>Sin trabajo para esta cuadrilla.</translation>
     </message>
 </context>
 <context>
@@ -4322,6 +4716,56 @@
     <message>
         <source>%1; may stay empty</source>
         <translation>%1; puede quedar vacía</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::DayForm</name>
+    <message>
+        <source>Close without chan&amp;ging</source>
+        <translation>Cerrar sin ca&amp;mbiar</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::DayRibbon</name>
+    <message>
+        <source>as forecast</source>
+        <translation>según el pronóstico</translation>
+    </message>
+    <message>
+        <source>as typed in</source>
+        <translation>según lo anotado</translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation>según lo medido</translation>
+    </message>
+    <message>
+        <source>What the day allows</source>
+        <translation>Qué permite el día</translation>
+    </message>
+    <message>
+        <source>A day lost to weather, a holiday, half a day, or work on a day of rest.</source>
+        <translation>Un día perdido por el tiempo, un feriado, medio día, o trabajo en un día de descanso.</translation>
+    </message>
+    <message>
+        <source>%1 % of the usual hours</source>
+        <translation>%1 % de las horas de costumbre</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nothing in it speaks against the day&apos;s work.</source>
+        <translation>Nada en él se opone al trabajo del día.</translation>
+    </message>
+    <message>
+        <source>Nothing is known of the day&apos;s weather yet.</source>
+        <translation>Aún no se sabe nada del tiempo de ese día.</translation>
+    </message>
+    <message>
+        <source>&amp;Change its hours…</source>
+        <translation>&amp;Cambiar sus horas…</translation>
     </message>
 </context>
 <context>
@@ -4464,6 +4908,111 @@
     </message>
 </context>
 <context>
+    <name>topwire::HoursForm</name>
+    <message>
+        <source>Hours for %1</source>
+        <translation>Horas de %1</translation>
+    </message>
+    <message>
+        <source>Worker-hours, all workers together; the plan learns its pace from them.</source>
+        <translation>Horas de trabajo, todos los trabajadores juntos; con ellas el plan aprende el ritmo.</translation>
+    </message>
+    <message>
+        <source>E&amp;nter rows and hours</source>
+        <translation>A&amp;notar hileras y horas</translation>
+    </message>
+    <message>
+        <source>Done on %1</source>
+        <translation>Hecho el %1</translation>
+    </message>
+    <message>
+        <source>Rows done of %1</source>
+        <translation>Hileras hechas de %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Rows</source>
+        <translation>Hileras</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Horas</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::JobBar</name>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>&amp;Por qué</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>&amp;Pin to %1</source>
+        <translation>&amp;Fijar a %1</translation>
+    </message>
+    <message>
+        <source>&amp;Not today</source>
+        <translation>Hoy &amp;no</translation>
+    </message>
+    <message>
+        <source>Not before %1.</source>
+        <translation>No antes del %1.</translation>
+    </message>
+    <message>
+        <source>Un&amp;pin from %1</source>
+        <translation>Sol&amp;tar de %1</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::JobCard</name>
+    <message>
+        <source>pinned to this crew</source>
+        <translation>fijado a esta cuadrilla</translation>
+    </message>
+    <message>
+        <source>should wait: %1</source>
+        <translation>debe esperar: %1</translation>
+    </message>
+    <message>
+        <source>Enter opens it, Ctrl+Up and Ctrl+Down give it to another crew, W says why, Delete unpins it, the menu key has more.</source>
+        <translation>Intro lo abre, Ctrl+Arriba y Ctrl+Abajo lo dan a otra cuadrilla, W dice por qué, Supr lo suelta, la tecla de menú tiene más.</translation>
+    </message>
+    <message>
+        <source>&amp;Tick rows	Enter</source>
+        <translation>&amp;Marcar hileras	Intro</translation>
+    </message>
+    <message>
+        <source>&amp;Why	W</source>
+        <translation>Por &amp;qué	W</translation>
+    </message>
+    <message>
+        <source>To the crew a&amp;bove	Ctrl+Up</source>
+        <translation>A la cuadrilla de a&amp;rriba	Ctrl+Arriba</translation>
+    </message>
+    <message>
+        <source>To the crew be&amp;low	Ctrl+Down</source>
+        <translation>A la cuadrilla de a&amp;bajo	Ctrl+Abajo</translation>
+    </message>
+    <message>
+        <source>&amp;Unpin	Delete</source>
+        <translation>&amp;Soltar	Supr</translation>
+    </message>
+    <message>
+        <source>&amp;Not today	N</source>
+        <translation>Hoy &amp;no	N</translation>
+    </message>
+    <message>
+        <source>pinned</source>
+        <translation>fijado</translation>
+    </message>
+</context>
+<context>
     <name>topwire::LabourBars</name>
     <message>
         <source>%1: %2 planned and %3 noted in %4, %5 planned in %6</source>
@@ -4480,6 +5029,33 @@
     <message>
         <source>%1: %2 planned</source>
         <translation>%1: %2 planeadas</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::LostDayForm</name>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>Mo&amp;tivo</translation>
+    </message>
+    <message>
+        <source>0 % on a holiday or a day lost to weather, 100 % to work on a day of rest.</source>
+        <translation>0 % en un feriado o un día perdido por el tiempo, 100 % para trabajar en un día de descanso.</translation>
+    </message>
+    <message>
+        <source>The hours of %1</source>
+        <translation>Las horas del %1</translation>
+    </message>
+    <message>
+        <source>Of the usual hours</source>
+        <translation>De las horas de costumbre</translation>
+    </message>
+    <message>
+        <source>Se&amp;t the hours</source>
+        <translation>&amp;Poner las horas</translation>
+    </message>
+    <message>
+        <source>A usua&amp;l day again</source>
+        <translation>Otra vez un día norma&amp;l</translation>
     </message>
 </context>
 <context>
@@ -4735,6 +5311,14 @@ Las fechas y las cifras son estimaciones para planear. Las etiquetas, las normas
     <message>
         <source>&amp;Programme</source>
         <translation>&amp;Programa</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>&amp;Today</source>
+        <translation>&amp;Hoy</translation>
     </message>
 </context>
 <context>
@@ -5878,6 +6462,17 @@ más</translation>
     </message>
 </context>
 <context>
+    <name>topwire::SideSection</name>
+    <message>
+        <source>Show fewer</source>
+        <translation>Mostrar menos</translation>
+    </message>
+    <message>
+        <source>Show %1 more</source>
+        <translation>Mostrar %1 más</translation>
+    </message>
+</context>
+<context>
     <name>topwire::StageRow</name>
     <message>
         <source>Enter: seen today. D: seen on another day.</source>
@@ -6232,9 +6827,111 @@ más</translation>
         <source>&amp;Close without ticking</source>
         <translation>&amp;Cerrar sin marcar</translation>
     </message>
+</context>
+<context>
+    <name>topwire::TodayPage</name>
     <message>
-        <source>“%1” is no number of hours. Write it like %2.</source>
-        <translation>“%1” no es un número de horas. Escríbalo así: %2.</translation>
+        <source>Accept the ch&amp;ange</source>
+        <translation>&amp;Aceptar el cambio</translation>
+    </message>
+    <message>
+        <source>&amp;Accept this plan</source>
+        <translation>&amp;Aceptar este plan</translation>
+    </message>
+    <message>
+        <source>This plan is accepted.</source>
+        <translation>Este plan está aceptado.</translation>
+    </message>
+    <message>
+        <source>The plan has changed since it was accepted.</source>
+        <translation>El plan cambió desde que se aceptó.</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>Nothing to undo yet.</source>
+        <translation>Aún no hay nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>The working day before</source>
+        <translation>El día de trabajo anterior</translation>
+    </message>
+    <message>
+        <source>The working day before (Alt+Page Up)</source>
+        <translation>El día de trabajo anterior (Alt+Re Pág)</translation>
+    </message>
+    <message>
+        <source>T&amp;oday</source>
+        <translation>H&amp;oy</translation>
+    </message>
+    <message>
+        <source>The next working day</source>
+        <translation>El día de trabajo siguiente</translation>
+    </message>
+    <message>
+        <source>The next working day (Alt+Page Down)</source>
+        <translation>El día de trabajo siguiente (Alt+Av Pág)</translation>
+    </message>
+    <message>
+        <source>Print the &amp;week</source>
+        <translation>&amp;Imprimir la semana</translation>
+    </message>
+    <message>
+        <source>The plan is being made.</source>
+        <translation>Se está haciendo el plan.</translation>
+    </message>
+    <message>
+        <source>Enter opens a job, the arrows go from job to job. Ctrl+Up and Ctrl+Down give it to another crew, as dragging it there does.</source>
+        <translation>Intro abre un trabajo, las flechas van de uno a otro. Ctrl+Arriba y Ctrl+Abajo lo dan a otra cuadrilla, igual que arrastrarlo allí.</translation>
+    </message>
+    <message>
+        <source>No crews yet. A crew is people who go to a job together.</source>
+        <translation>Aún no hay cuadrillas. Una cuadrilla es gente que va junta a un trabajo.</translation>
+    </message>
+    <message>
+        <source>With their names and numbers, the day&apos;s work is shared out here each morning.</source>
+        <translation>Con sus nombres y su número, aquí se reparte el trabajo cada mañana.</translation>
+    </message>
+    <message>
+        <source>Open the &amp;settings</source>
+        <translation>Abrir los a&amp;justes</translation>
+    </message>
+    <message>
+        <source>Enter hour&amp;s…</source>
+        <translation>Anotar hora&amp;s…</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::TodaySide</name>
+    <message>
+        <source>At risk</source>
+        <translation>En riesgo</translation>
+    </message>
+    <message>
+        <source>Keep out</source>
+        <translation>No entrar</translation>
+    </message>
+    <message>
+        <source>As it was planned last</source>
+        <translation>Lo planeado la última vez</translation>
+    </message>
+    <message>
+        <source>What can wait</source>
+        <translation>Lo que puede esperar</translation>
+    </message>
+    <message>
+        <source>The whole plan</source>
+        <translation>El plan entero</translation>
+    </message>
+    <message>
+        <source>Not in the plan</source>
+        <translation>Fuera del plan</translation>
+    </message>
+    <message>
+        <source>One more worker-hour, day by day</source>
+        <translation>Una hora de trabajo más, día a día</translation>
     </message>
 </context>
 <context>
@@ -6402,6 +7099,13 @@ más</translation>
     <message>
         <source>in Spanish</source>
         <translation>en español</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::WorthStrip</name>
+    <message>
+        <source>What one more worker-hour is worth, day by day</source>
+        <translation>Lo que vale una hora de trabajo más, día a día</translation>
     </message>
 </context>
 </TS>
