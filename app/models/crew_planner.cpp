@@ -21,7 +21,7 @@ SearchLimits limitsFor(const CrewQuestion& question) {
 }
 
 CrewPlanner::CrewPlanner(Session& session, QObject* parent)
-    : QObject(parent), session_(&session) {
+    : QObject(parent), session_(&session), mostRounds_(mostRounds) {
   pool_.setMaxThreadCount(1);
   connect(&session, &Session::changed, this, [this] {
     stale_ = true;
@@ -59,6 +59,12 @@ CrewQuestion CrewPlanner::question() const {
                       crewPlanDays);
 }
 
+SearchLimits CrewPlanner::limits(const CrewQuestion& asked) const {
+  SearchLimits limits = limitsFor(asked);
+  limits.evaluations = std::min(limits.evaluations, mostRounds_);
+  return limits;
+}
+
 bool CrewPlanner::isOfThisDay() const {
   return plan_ && path_ == session_->path() && plan_->question.first == session_->today();
 }
@@ -75,8 +81,8 @@ void CrewPlanner::ask() {
   }
   CrewQuestion asked = question();
   if (runs_ == Runs::atOnce) {
-    const SearchLimits limits = limitsFor(asked);
-    return take(generation_, planCrews(std::move(asked), limits));
+    const SearchLimits within = limits(asked);
+    return take(generation_, planCrews(std::move(asked), within));
   }
   if (plan_) plan_ = replanCrews(asked, *plan_);
   run(std::move(asked));
@@ -95,15 +101,16 @@ void CrewPlanner::run(CrewQuestion question) {
         },
         Qt::QueuedConnection);
   };
-  pool_.start([post, hasPlan = plan_.has_value(), asked = std::move(question)]() mutable {
-    SearchLimits limits = limitsFor(asked);
-    if (!hasPlan) {
-      SearchLimits none = limits;
-      none.evaluations = 0;
-      post(planCrews(asked, none));
-    }
-    post(planCrews(std::move(asked), limits));
-  });
+  const SearchLimits limits = this->limits(question);
+  pool_.start(
+      [post, limits, hasPlan = plan_.has_value(), asked = std::move(question)]() mutable {
+        if (!hasPlan) {
+          SearchLimits none = limits;
+          none.evaluations = 0;
+          post(planCrews(asked, none));
+        }
+        post(planCrews(std::move(asked), limits));
+      });
 }
 
 void CrewPlanner::take(std::uint64_t generation, CrewPlan plan) {

@@ -27,6 +27,9 @@ public:
 
   void setRuns(Runs runs) { runs_ = runs; }
 
+  /// Searches no longer than this, however small the orchard.
+  void setMostRounds(int rounds) { mostRounds_ = rounds; }
+
   /// Somebody looks, or no longer does; nothing is planned while nobody does.
   void setWatched(bool watched);
 
@@ -52,10 +55,12 @@ private:
   void ask();
   void run(CrewQuestion question);
   CrewQuestion question() const;
+  SearchLimits limits(const CrewQuestion& asked) const;
   bool isOfThisDay() const;
 
   Session* session_;
   Runs runs_ = Runs::beside;
+  int mostRounds_;
   bool watched_ = false;
   bool stale_ = true;
   QString path_;

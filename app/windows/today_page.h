@@ -75,6 +75,7 @@ private:
   void notToday(const JobPlace& place);
   void setWorkers(CrewId crew, int workers);
   void reopen(ClosureId closure);
+  void release(PinId pin);
   void enterHours(Day day);
   void accept();
   void undo();

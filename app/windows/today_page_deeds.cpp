@@ -113,6 +113,10 @@ void TodayPage::reopen(ClosureId closure) {
   tell(session_->perform(reopenBlock(session_->orchard(), closure)));
 }
 
+void TodayPage::release(PinId pin) {
+  tell(session_->perform(removePin(session_->orchard(), pin)));
+}
+
 void TodayPage::undo() {
   const Done done = session_->undo();
   tell(done ? Problems{} : Problems{done.error()});

@@ -184,6 +184,7 @@ void TodayPage::listen() {
   connect(
       side_, &TodaySide::closeBlockWanted, this, [this] { openForm(Foot::closeBlock); });
   connect(side_, &TodaySide::reopenWanted, this, &TodayPage::reopen);
+  connect(side_, &TodaySide::releaseWanted, this, &TodayPage::release);
   connect(side_, &TodaySide::hoursWanted, this, &TodayPage::enterHours);
   connect(bar_, &JobBar::pinWanted, this, [this] {
     if (chosen_) pin(*chosen_, chosen_->crew);

@@ -19,6 +19,7 @@ constexpr int waitingShown = 3;
 constexpr int blocksShown = 4;
 constexpr int worthDays = 14;
 const QString reopenId = QStringLiteral("reopen:");
+const QString releaseId = QStringLiteral("release:");
 
 SideLine words(const QString& text) {
   return {As::words, text, {}, {}};
@@ -84,17 +85,37 @@ std::vector<SideCard> closedCards(Session& session, Day day) {
   return cards;
 }
 
-std::vector<SideCard> waitingCards(Session& session, const CrewPlan& plan, Day day) {
+SideLine nameWithHours(Session& session, const TaskView& view, double hours) {
+  return name(say(Sentence{
+      phrase("Today", "%1 · %2"),
+      {taskText(session, *view.task).toStdString(), hoursInOne(hours).toStdString()}}));
+}
+
+/// What a person held back, with the way to take that back.
+std::vector<SideCard> heldCards(Session& session, Day day) {
   std::vector<SideCard> cards;
-  for (const WaitingTask& task :
-       waitingOn(session.orchard(), session.trade(), plan, day)) {
+  for (const auto& [id, pin] : session.orchard().pins) {
+    const TaskView* view = session.view(pin.task);
+    if (pin.kind != PinKind::notBefore || pin.day <= day || view == nullptr) continue;
+    cards.push_back(
+        {std::nullopt,
+         {nameWithHours(session, *view, view->hoursLeft),
+          words(sayNear(session, Sentence{phrase("Today", "Not before %1."), {pin.day}})),
+          button(say(Sentence{phrase("Today", "Let it be planned again")}),
+                 releaseId + QString::fromStdString(idText(id)))}});
+  }
+  return cards;
+}
+
+std::vector<SideCard> waitingCards(Session& session, const CrewPlan& plan, Day day) {
+  const Orchard& orchard = session.orchard();
+  std::vector<SideCard> cards = heldCards(session, day);
+  for (const WaitingTask& task : waitingOn(orchard, session.trade(), plan, day)) {
     const TaskView* view = session.view(task.task);
-    if (view == nullptr) continue;
-    cards.push_back({std::nullopt,
-                     {name(say(Sentence{phrase("Today", "%1 · %2"),
-                                        {taskText(session, *view->task).toStdString(),
-                                         hoursInOne(task.hours).toStdString()}})),
-                      words(sayNear(session, task.why))}});
+    if (view == nullptr || waitPinOf(orchard, task.task, day) != nullptr) continue;
+    cards.push_back(
+        {std::nullopt,
+         {nameWithHours(session, *view, task.hours), words(sayNear(session, task.why))}});
   }
   return cards;
 }
@@ -190,8 +211,14 @@ void TodaySide::setPlan(const CrewPlan& plan, Day day) {
 void TodaySide::takePress(const QString& id) {
   if (id == QStringLiteral("closeBlock")) return Q_EMIT closeBlockWanted();
   if (id == QStringLiteral("enterHours")) return Q_EMIT hoursWanted(*lastPlanned_);
-  const auto closure = parseId<ClosureId>(id.mid(reopenId.size()).toStdString());
-  if (closure) Q_EMIT reopenWanted(*closure);
+  if (id.startsWith(reopenId)) {
+    const auto closure = parseId<ClosureId>(id.mid(reopenId.size()).toStdString());
+    if (closure) Q_EMIT reopenWanted(*closure);
+  }
+  if (id.startsWith(releaseId)) {
+    const auto pin = parseId<PinId>(id.mid(releaseId.size()).toStdString());
+    if (pin) Q_EMIT releaseWanted(*pin);
+  }
 }
 
 }  // namespace topwire

@@ -24,6 +24,8 @@ public:
 Q_SIGNALS:
   void closeBlockWanted();
   void reopenWanted(topwire::ClosureId closure);
+  /// What was held back may be planned again.
+  void releaseWanted(topwire::PinId pin);
   void hoursWanted(topwire::Day day);
 
 private:

@@ -70,6 +70,9 @@ QString rowsText(const RowSet& rows, const RowSet& ofTask) {
 }
 
 QString hoursInOne(double hours) {
+  constexpr double least = 0.1;
+  if (hours < least / 2)
+    return say(Sentence{phrase("Today", "under %1"), {hoursInOne(least).toStdString()}});
   return hoursText(hours).replace(QLatin1Char(' '), QChar::Nbsp);
 }
 

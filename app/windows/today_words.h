@@ -20,7 +20,7 @@ QString clockText(int minute);
 QString turnoutText(const CrewLane& lane);
 /// "row 4", "rows 9–24", or "all 28 rows" where the task has no others.
 QString rowsText(const RowSet& rows, const RowSet& ofTask);
-/// "48 h", never parted at the end of a line.
+/// "48 h" or "under 0.1 h", never parted at the end of a line.
 QString hoursInOne(double hours);
 QString crewName(const Orchard& orchard, CrewId crew);
 /// "Kestrel: 5.5 rows ticked, hours not entered" of a planned job.

@@ -1329,6 +1329,234 @@
         <source>Targets of season %1 settled in %2</source>
         <translation>Metas de la temporada %1 fijadas en %2</translation>
     </message>
+    <message>
+        <source>%1 lies outside the years 1900 to 2200; check the day.</source>
+        <translation>%1 queda fuera de los años 1900 a 2200; revise el día.</translation>
+    </message>
+    <message>
+        <source>Work is done on one day of the week at least; choose it.</source>
+        <translation>Se trabaja al menos un día de la semana; elíjalo.</translation>
+    </message>
+    <message>
+        <source>Work begins between 00:00 and 23:59.</source>
+        <translation>El trabajo empieza entre las 00:00 y las 23:59.</translation>
+    </message>
+    <message>
+        <source>Going to another block takes %1 to %2 minutes; check it.</source>
+        <translation>Ir a otro cuadro toma de %1 a %2 minutos; revíselo.</translation>
+    </message>
+    <message>
+        <source>A kilometre takes %1 to %2 minutes; check it.</source>
+        <translation>Un kilómetro toma de %1 a %2 minutos; revíselo.</translation>
+    </message>
+    <message>
+        <source>How much crews are kept together is %1 to %2 percent.</source>
+        <translation>Cuánto se mantienen juntas las cuadrillas va de %1 a %2 por ciento.</translation>
+    </message>
+    <message>
+        <source>People who move together are %1 to %2; check it.</source>
+        <translation>La gente que se mueve junta es de %1 a %2; revíselo.</translation>
+    </message>
+    <message>
+        <source>A place on the map takes latitude and longitude; give both or neither.</source>
+        <translation>Un lugar en el mapa lleva latitud y longitud; dé las dos o ninguna.</translation>
+    </message>
+    <message>
+        <source>A block lies within one degree of the orchard&apos;s latitude, %1; check it, and its sign.</source>
+        <translation>Un cuadro queda a menos de un grado de la latitud del huerto, %1; revísela, y su signo.</translation>
+    </message>
+    <message>
+        <source>A longitude lies between -180 and 180 degrees; west of Greenwich is negative.</source>
+        <translation>Una longitud va de -180 a 180 grados; al oeste de Greenwich es negativa.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 people can work in a block at a time.</source>
+        <translation>En un cuadro pueden trabajar de %1 a %2 personas a la vez.</translation>
+    </message>
+    <message>
+        <source>That crew is no longer in the orchard.</source>
+        <translation>Esa cuadrilla ya no está en el huerto.</translation>
+    </message>
+    <message>
+        <source>%1 people are named, and the crew has %2 workers; correct one of the two.</source>
+        <translation>Se nombran %1 personas y la cuadrilla tiene %2 trabajadores; corrija uno de los dos.</translation>
+    </message>
+    <message>
+        <source>Hours kept for young trees lie between none and the crew&apos;s %1 worker-hours of a day.</source>
+        <translation>Las horas reservadas para árboles jóvenes van de ninguna a las %1 horas de trabajo de la cuadrilla en un día.</translation>
+    </message>
+    <message>
+        <source>Write one name between commas; %1 holds a comma itself.</source>
+        <translation>Escriba un nombre entre comas; %1 contiene una coma.</translation>
+    </message>
+    <message>
+        <source>%1 is named twice; name it once.</source>
+        <translation>%1 se nombra dos veces; nómbrelo una.</translation>
+    </message>
+    <message>
+        <source>The days off run from %1 back to %2; swap the two.</source>
+        <translation>Los días libres van del %1 hacia atrás al %2; intercámbielos.</translation>
+    </message>
+    <message>
+        <source>Crew %1 changed</source>
+        <translation>Cuadrilla %1 cambiada</translation>
+    </message>
+    <message>
+        <source>Crew %1 deleted</source>
+        <translation>Cuadrilla %1 eliminada</translation>
+    </message>
+    <message>
+        <source>How much of a day can be worked lies between 0 and 100 percent.</source>
+        <translation>Lo que se puede trabajar de un día va de 0 a 100 por ciento.</translation>
+    </message>
+    <message>
+        <source>%1: %2 % of the usual hours can be worked</source>
+        <translation>%1: se puede trabajar el %2 % de las horas de costumbre</translation>
+    </message>
+    <message>
+        <source>Nothing is said of %1; it is worked as its weekday is.</source>
+        <translation>Nada se ha dicho del %1; se trabaja como ese día de la semana.</translation>
+    </message>
+    <message>
+        <source>%1: worked as its weekday is again</source>
+        <translation>%1: se trabaja otra vez como ese día de la semana</translation>
+    </message>
+    <message>
+        <source>Between 0 and %1 workers can turn out; check the number.</source>
+        <translation>Pueden llegar de 0 a %1 trabajadores; revise el número.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 turned out on %4</source>
+        <translation>%1: llegaron %2 de %3 el %4</translation>
+    </message>
+    <message>
+        <source>No work is done on %1 (%2); choose another day, or say that it is worked.</source>
+        <translation>El %1 no se trabaja (%2); elija otro día, o indique que se trabaja.</translation>
+    </message>
+    <message>
+        <source>No work is done on %1; choose another day, or say that it is worked.</source>
+        <translation>El %1 no se trabaja; elija otro día, o indique que se trabaja.</translation>
+    </message>
+    <message>
+        <source>%1 is off on %2; choose another crew or day.</source>
+        <translation>%1 está libre el %2; elija otra cuadrilla u otro día.</translation>
+    </message>
+    <message>
+        <source>Nobody of %1 turned out on %2; choose another crew.</source>
+        <translation>De %1 no llegó nadie el %2; elija otra cuadrilla.</translation>
+    </message>
+    <message>
+        <source>The work asks for %2, which %1 is not down for; choose another crew, or add the skill to this one.</source>
+        <translation>El trabajo pide %2, y %1 no lo tiene; elija otra cuadrilla, o agregue esa destreza a esta.</translation>
+    </message>
+    <message>
+        <source>%1 is closed until %3 on %2; choose a later day.</source>
+        <translation>%1 está cerrado hasta las %3 del %2; elija un día posterior.</translation>
+    </message>
+    <message>
+        <source>The crew is pinned to this work on %1 already.</source>
+        <translation>La cuadrilla ya está fijada a este trabajo el %1.</translation>
+    </message>
+    <message>
+        <source>This work is not to be begun before %1; choose a later day, or take that pin away.</source>
+        <translation>Este trabajo no debe empezar antes del %1; elija un día posterior, o quite esa fijación.</translation>
+    </message>
+    <message>
+        <source>A crew is pinned to this work on %1, before %2; take that pin away, or choose an earlier day.</source>
+        <translation>Una cuadrilla está fijada a este trabajo el %1, antes del %2; quite esa fijación, o elija un día anterior.</translation>
+    </message>
+    <message>
+        <source>Choose a crew for this work.</source>
+        <translation>Elija una cuadrilla para este trabajo.</translation>
+    </message>
+    <message>
+        <source>Work in %1 not before %2</source>
+        <translation>Trabajo en %1 no antes del %2</translation>
+    </message>
+    <message>
+        <source>%3 pinned to work in %1 on %2</source>
+        <translation>%3 fijada a un trabajo en %1 el %2</translation>
+    </message>
+    <message>
+        <source>The block is closed from %1 back to %2; swap the two.</source>
+        <translation>El cuadro se cierra del %1 hacia atrás al %2; intercámbielos.</translation>
+    </message>
+    <message>
+        <source>A block is closed for a year at most; check the days.</source>
+        <translation>Un cuadro se cierra un año como máximo; revise los días.</translation>
+    </message>
+    <message>
+        <source>A time of day lies between 00:00 and 24:00.</source>
+        <translation>Una hora del día va de 00:00 a 24:00.</translation>
+    </message>
+    <message>
+        <source>The block would open as soon as it is closed; give a later hour or day.</source>
+        <translation>El cuadro se abriría en cuanto se cierra; dé una hora o un día posterior.</translation>
+    </message>
+    <message>
+        <source>A job of %2 stands in the plan of %1; plan again.</source>
+        <translation>En el plan del %1 hay un trabajo del %2; planee de nuevo.</translation>
+    </message>
+    <message>
+        <source>The rows %1 are not all in %2; plan again.</source>
+        <translation>No todas las hileras %1 están en %2; planee de nuevo.</translation>
+    </message>
+    <message>
+        <source>A job of the plan has no start, workers or hours that can be; plan again.</source>
+        <translation>Un trabajo del plan no tiene inicio, trabajadores u horas posibles; planee de nuevo.</translation>
+    </message>
+    <message>
+        <source>Two jobs of the plan stand in one place; plan again.</source>
+        <translation>Dos trabajos del plan ocupan un mismo lugar; planee de nuevo.</translation>
+    </message>
+    <message>
+        <source>That pin is no longer there.</source>
+        <translation>Esa fijación ya no existe.</translation>
+    </message>
+    <message>
+        <source>Pin of work in %1 on %2 taken away</source>
+        <translation>Fijación del trabajo en %1 el %2 quitada</translation>
+    </message>
+    <message>
+        <source>%1 closed until %3 on %2</source>
+        <translation>%1 cerrado hasta las %3 del %2</translation>
+    </message>
+    <message>
+        <source>That closing is no longer there.</source>
+        <translation>Ese cierre ya no existe.</translation>
+    </message>
+    <message>
+        <source>%1 opened again</source>
+        <translation>%1 abierto de nuevo</translation>
+    </message>
+    <message>
+        <source>The plan of %1 has no job, so there is none to accept.</source>
+        <translation>El plan del %1 no tiene trabajos, así que no hay nada que aceptar.</translation>
+    </message>
+    <message>
+        <source>Plan of %1 accepted: %2 job</source>
+        <translation>Plan del %1 aceptado: %2 trabajo</translation>
+    </message>
+    <message>
+        <source>Plan of %1 accepted: %2 jobs</source>
+        <translation>Plan del %1 aceptado: %2 trabajos</translation>
+    </message>
+    <message>
+        <source>No work is named to note hours for.</source>
+        <translation>No se nombra ningún trabajo para anotar horas.</translation>
+    </message>
+    <message>
+        <source>Rows %1 of this work are noted twice; note them once.</source>
+        <translation>Las hileras %1 de este trabajo se anotan dos veces; anótelas una.</translation>
+    </message>
+    <message>
+        <source>Hours of %1 noted: %2 job</source>
+        <translation>Horas del %1 anotadas: %2 trabajo</translation>
+    </message>
+    <message>
+        <source>Hours of %1 noted: %2 jobs</source>
+        <translation>Horas del %1 anotadas: %2 trabajos</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -2037,6 +2265,38 @@
         <source>&quot;%2&quot; is no field of this %1; write &quot;%3&quot;.</source>
         <translation>&quot;%2&quot; no es un campo de %1; escriba &quot;%3&quot;.</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; has &quot;%2&quot; where days belong; write &quot;2027-05-03&quot; or &quot;2027-05-03 to 2027-05-09&quot;.</source>
+        <translation>«%1» tiene «%2» donde van días; escriba «2027-05-03» o «2027-05-03 to 2027-05-09».</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; has &quot;%2&quot;, which is no day of the week; write &quot;monday&quot;, &quot;tuesday&quot; and so on.</source>
+        <translation>«%1» tiene «%2», que no es un día de la semana; escriba «monday», «tuesday», etc.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is &quot;%2&quot;; write a time of day like &quot;06:30&quot;.</source>
+        <translation>«%1» es «%2»; escriba una hora como «06:30».</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is &quot;%2&quot;, and nothing in this file is called so.</source>
+        <translation>«%1» es «%2», y nada en este archivo se llama así.</translation>
+    </message>
+    <message>
+        <source>Nothing above is called &quot;%2&quot;; the nearest is &quot;%3&quot;.</source>
+        <translation>Nada de lo anterior se llama «%2»; lo más cercano es «%3».</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is &quot;%2&quot;; write a day and a time like &quot;2027-04-09 06:00&quot;.</source>
+        <translation>«%1» es «%2»; escriba un día y una hora como «2027-04-09 06:00».</translation>
+    </message>
+    <message>
+        <source>A pin has either &quot;crew&quot; and &quot;day&quot; or &quot;not-before&quot;; keep the one that is meant.</source>
+        <translation>Una fijación lleva «crew» y «day» o bien «not-before»; deje la que corresponda.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; takes texts in square brackets, each in quotes.</source>
+        <translation>«%1» lleva textos entre corchetes, cada uno entre comillas.</translation>
+    </message>
 </context>
 <context>
     <name>Past dates</name>
@@ -2415,6 +2675,10 @@
     <message>
         <source>There is no operation %1 in %2; choose another.</source>
         <translation>No hay operación %1 en %2; escoja otra.</translation>
+    </message>
+    <message>
+        <source>In %1, %2 names a skill in small letters, such as pruning; leave it out where anyone can do the work.</source>
+        <translation>En %1, %2 nombra una destreza en minúsculas, como pruning; déjela fuera donde cualquiera puede hacer el trabajo.</translation>
     </message>
 </context>
 <context>
@@ -3364,13 +3628,6 @@
     </message>
 </context>
 <context>
-    <name>Test</name>
-    <message>
-        <source>Not yet.</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
     <name>TickPanel</name>
     <message>
         <source>Tick: %1</source>
@@ -3518,6 +3775,18 @@
     <message>
         <source>Enter hour&amp;s…</source>
         <translation>Anotar hora&amp;s…</translation>
+    </message>
+    <message>
+        <source>Let it be planned again</source>
+        <translation>Dejar que se planee de nuevo</translation>
+    </message>
+    <message>
+        <source>Not before %1.</source>
+        <translation>No antes del %1.</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation>menos de %1</translation>
     </message>
 </context>
 <context>

@@ -72,6 +72,7 @@ TEST_F(CrewPlannerTest, aChangeIsAnsweredBeforeTheWholePlanIsThere) {
 TEST_F(CrewPlannerTest, theWholePlanComesFromBesideAndIsTheSameAsAtOnce) {
   CrewPlanner beside{session};
   CrewPlanner atOnce{session};
+  for (CrewPlanner* planner : {&beside, &atOnce}) planner->setMostRounds(50);
   atOnce.setRuns(CrewPlanner::Runs::atOnce);
   open("one");
   atOnce.setWatched(true);

@@ -72,8 +72,8 @@ TEST(LaneLayout, noCardStandsOverAnother) {
       ASSERT_LE(cards[i].left + cards[i].width, width + 1e-9);
       if (i == 0) continue;
       ASSERT_GE(cards[i].line, cards[i - 1].line);
-      if (cards[i].line == cards[i - 1].line)
-        ASSERT_GE(cards[i].left, cards[i - 1].left + cards[i - 1].width + gap - 1e-9);
+      if (cards[i].line != cards[i - 1].line) continue;
+      ASSERT_GE(cards[i].left, cards[i - 1].left + cards[i - 1].width + gap - 1e-9);
     }
   }
 }

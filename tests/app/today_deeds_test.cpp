@@ -108,6 +108,10 @@ TEST_F(TodayPageTest, notTodayHoldsAJobBackToTheNextWorkingDay) {
   EXPECT_EQ(isoText(pin.day), "2027-04-07");
   for (const CrewId crew : {kestrel, wren})
     for (const JobCard* card : cardsOf(crew)) EXPECT_NE(card->place().task, task);
+  const QString release =
+      QStringLiteral("release:") + QString::fromStdString(idText(pin.id));
+  click(release.toLatin1().constData());
+  EXPECT_TRUE(session.orchard().pins.empty()) << "and it can be taken back";
 }
 
 TEST_F(TodayPageTest, aPlanIsAcceptedAndThatIsUndone) {

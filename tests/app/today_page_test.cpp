@@ -114,10 +114,11 @@ TEST_F(TodayPageTest, otherPagesPlanNothing) {
 
 TEST_F(TodayPageTest, everyButtonHasAName) {
   startOn(orchardOfTwoCrews());
-  for (const QPushButton* button : page().findChildren<QPushButton*>())
-    if (button->isVisible())
-      EXPECT_FALSE(button->text().isEmpty() && button->accessibleName().isEmpty())
-          << button->objectName().toStdString();
+  for (const QPushButton* button : page().findChildren<QPushButton*>()) {
+    if (!button->isVisible()) continue;
+    EXPECT_FALSE(button->text().isEmpty() && button->accessibleName().isEmpty())
+        << button->objectName().toStdString();
+  }
 }
 
 TEST_F(TodayPageTest, whatStandsBesideGoesBelowWhereItIsNarrow) {
@@ -132,10 +133,7 @@ TEST_F(TodayPageTest, whatStandsBesideGoesBelowWhereItIsNarrow) {
 
 class TodayPageInSpanish : public TodayPageTest {
 protected:
-  TodayPageInSpanish() {
-    preferences.setLanguage(QStringLiteral("es_MX"));
-    speak(QStringLiteral("es_MX"));
-  }
+  TodayPageInSpanish() { speak(QStringLiteral("es_MX")); }
 
   ~TodayPageInSpanish() override { speak(QStringLiteral("en_GB")); }
 };
@@ -143,6 +141,7 @@ protected:
 TEST_F(TodayPageInSpanish, thePageSpeaksIt) {
   MainWindow spanish{session, answers, preferences, MainWindow::TodayFrom::given};
   spanish.planner().setRuns(CrewPlanner::Runs::atOnce);
+  spanish.planner().setMostRounds(rounds);
   const QString path = lay(QStringLiteral("es.topwire"), orchardOfTwoCrews());
   ASSERT_TRUE(spanish.openAtStart(path, folder.path()));
   spanish.show();

@@ -2,6 +2,7 @@
 
 #include "app/windows/crew_lanes.h"
 #include "app/windows/today_page.h"
+#include "app/words/say.h"
 #include "tests/app/crew_orchard.h"
 #include "tests/app/window_test.h"
 
@@ -13,7 +14,13 @@ namespace topwire::testing {
 /// Kestrel of three and Wren of four, two blocks, 6 April 2027, a Tuesday.
 class TodayPageTest : public testing::WindowTest {
 protected:
-  TodayPageTest() { window.planner().setRuns(CrewPlanner::Runs::atOnce); }
+  TodayPageTest() {
+    speak(QStringLiteral("en_GB"));
+    window.planner().setRuns(CrewPlanner::Runs::atOnce);
+    window.planner().setMostRounds(rounds);
+  }
+
+  static constexpr int rounds = 20;  ///< enough for a plan, soon there
 
   void startOn(const Orchard& orchard) {
     start(orchard);
