@@ -63,7 +63,8 @@ void describe(QCommandLineParser& parser) {
   add("language", "Speak this language: en or es, or a locale such as es_MX.", "LOCALE");
   add("theme", "light or dark; the chosen one if not given.", "THEME");
   add("page",
-      "Start on this page: today, calendar, blocks, weather, material, programme, "
+      "Start on this page: today, calendar, labour, blocks, weather, material, "
+      "programme, 
       "closing or settings.",
       "PAGE");
   add("day", "Show this day on the calendar.", "YYYY-MM-DD");
@@ -97,6 +98,7 @@ Result<DesktopOptions> readOptions(const QStringList& arguments) {
                              QStringLiteral("page"),
                              {{QStringLiteral("today"), RailPage::today},
                               {QStringLiteral("calendar"), RailPage::calendar},
+                              {QStringLiteral("labour"), RailPage::labour},
                               {QStringLiteral("blocks"), RailPage::blocks},
                               {QStringLiteral("weather"), RailPage::weather},
                               {QStringLiteral("material"), RailPage::material},

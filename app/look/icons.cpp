@@ -60,6 +60,17 @@ QPainterPath weather() {
   return path;
 }
 
+/// Columns under a line of what there is.
+QPainterPath labour() {
+  QPainterPath path;
+  line(path, {{3, 17}, {17, 17}});
+  line(path, {{5.5, 17}, {5.5, 11}});
+  line(path, {{10, 17}, {10, 8}});
+  line(path, {{14.5, 17}, {14.5, 12.5}});
+  line(path, {{3, 7}, {7.5, 7}, {7.5, 4}, {17, 4}});
+  return path;
+}
+
 /// A crate.
 QPainterPath material() {
   QPainterPath path;
@@ -168,6 +179,8 @@ QPainterPath pathOf(Icon icon) {
       return blocks();
     case Icon::weather:
       return weather();
+    case Icon::labour:
+      return labour();
     case Icon::material:
       return material();
     case Icon::programme:

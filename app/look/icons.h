@@ -12,6 +12,7 @@ enum class Icon {
   calendar,
   blocks,
   weather,
+  labour,
   material,
   programme,
   settings,

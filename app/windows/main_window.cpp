@@ -6,6 +6,7 @@
 #include "app/windows/blocks_page.h"
 #include "app/windows/calendar_page.h"
 #include "app/windows/closing_page.h"
+#include "app/windows/labour_page.h"
 #include "app/windows/material_page.h"
 #include "app/windows/notice_bar.h"
 #include "app/windows/print_window.h"
@@ -98,6 +99,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   today_ = new TodayPage{*session_, *planner_};
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
+  auto* labour = new LabourPage{*session_};
   auto* weather = new WeatherPage{*session_, *questions_};
   auto* material = new MaterialPage{*session_};
   auto* programme = new ProgrammePage{*session_, *questions_};
@@ -105,6 +107,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   auto* closing = new ClosingPage{*session_};
   for (QWidget* page : {static_cast<QWidget*>(today_),
                         static_cast<QWidget*>(calendar_),
+                        static_cast<QWidget*>(labour),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
                         static_cast<QWidget*>(material),
@@ -142,6 +145,7 @@ void MainWindow::addRailPages() {
   };
   add(RailPage::today, Icon::today, tr("Today"));
   add(RailPage::calendar, Icon::calendar, tr("Calendar"));
+  add(RailPage::labour, Icon::labour, tr("Labour"));
   add(RailPage::blocks, Icon::blocks, tr("Blocks"));
   add(RailPage::weather, Icon::weather, tr("Weather"));
   add(RailPage::material, Icon::material, tr("Material"));

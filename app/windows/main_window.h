@@ -23,6 +23,7 @@ class TodayPage;
 enum class RailPage {
   today,
   calendar,
+  labour,
   blocks,
   weather,
   material,

@@ -104,6 +104,7 @@ void MainWindow::buildViewMenu() {
   addPage(tr("&Settings"), RailPage::settings, Qt::Key_5);
   addPage(tr("&Material"), RailPage::material, Qt::Key_6);
   addPage(tr("&Programme"), RailPage::programme, Qt::Key_7);
+  addPage(tr("&Labour"), RailPage::labour, Qt::Key_8);
   view->addSeparator();
   QMenu* themes = view->addMenu(tr("C&olours"));
   auto* group = new QActionGroup{themes};
