@@ -64,8 +64,7 @@ void describe(QCommandLineParser& parser) {
   add("theme", "light or dark; the chosen one if not given.", "THEME");
   add("page",
       "Start on this page: today, calendar, labour, blocks, weather, material, "
-      "programme, 
-      "closing or settings.",
+      "programme, closing or settings.",
       "PAGE");
   add("day", "Show this day on the calendar.", "YYYY-MM-DD");
   add("grab", "Write a PNG of the window and end.", "OUT.png");

@@ -455,6 +455,26 @@
         <source>On %1 nothing of that is on record.</source>
         <translation>El %1 no hay nada de eso anotado.</translation>
     </message>
+    <message>
+        <source>There is no crew &quot;%1&quot;.</source>
+        <translation>No hay ninguna cuadrilla «%1».</translation>
+    </message>
+    <message>
+        <source>There is no crew &quot;%1&quot;; the nearest is &quot;%2&quot;.</source>
+        <translation>No hay ninguna cuadrilla «%1»; la más parecida es «%2».</translation>
+    </message>
+    <message>
+        <source>This task has no pin.</source>
+        <translation>Este trabajo no está fijado.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day and time; write them like 2027-04-09 06:00.</source>
+        <translation>«%1» no es un día con hora; escríbalo como 2027-04-09 06:00.</translation>
+    </message>
+    <message>
+        <source>This block is not closed on %1 or later.</source>
+        <translation>Este cuadro no está cerrado el %1 ni después.</translation>
+    </message>
 </context>
 <context>
     <name>Crew plan</name>
@@ -5301,6 +5321,116 @@
     </message>
 </context>
 <context>
+    <name>topwire::LabourPage</name>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>Done past its closing</source>
+        <translation>Hecho después de su cierre</translation>
+    </message>
+    <message>
+        <source>Never done while of use</source>
+        <translation>Sin hacer mientras servía</translation>
+    </message>
+    <message>
+        <source>Windows missed, wholly or in part</source>
+        <translation>Plazos no cumplidos, del todo o en parte</translation>
+    </message>
+    <message>
+        <source>Cost of lateness, in hours of work</source>
+        <translation>Costo del retraso, en horas de trabajo</translation>
+    </message>
+    <message>
+        <source>%1 of work and %2 of hands in %3 weeks.</source>
+        <translation>%1 de trabajo y %2 de gente en %3 semanas.</translation>
+    </message>
+    <message>
+        <source>%1 Every window can be met.</source>
+        <translation>%1 Todos los plazos se pueden cumplir.</translation>
+    </message>
+    <message>
+        <source>%1 Hands are shortest in the week of %2: %3 go past their closing.</source>
+        <translation>%1 Más falta la gente en la semana del %2: %3 pasan de su cierre.</translation>
+    </message>
+    <message>
+        <source>As it is known</source>
+        <translation>Según lo que se sabe</translation>
+    </message>
+    <message>
+        <source>Filled: planned. Dashed: wanted, each job spread over its window. Line: what the crews can work. Hatched: past its closing at the week&apos;s end.</source>
+        <translation>Lleno: planeado. Guiones: lo que se pide, cada trabajo repartido en su plazo. Línea: lo que las cuadrillas pueden trabajar. Rayado: pasado de su cierre al fin de la semana.</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Qué pasaría</translation>
+    </message>
+    <message>
+        <source>Nobody can wor&amp;k</source>
+        <translation>Nadie puede traba&amp;jar</translation>
+    </message>
+    <message>
+        <source>&amp;More people, for any work</source>
+        <translation>&amp;Más gente, para cualquier trabajo</translation>
+    </message>
+    <message>
+        <source>Stages not seen yet: days &amp;later</source>
+        <translation>Etapas aún no vistas: días &amp;después</translation>
+    </message>
+    <message>
+        <source>Fr&amp;om</source>
+        <translation>De&amp;sde</translation>
+    </message>
+    <message>
+        <source>Unt&amp;il</source>
+        <translation>H&amp;asta</translation>
+    </message>
+    <message>
+        <source>Choose more people, days lost or a later spring, and the two stand here side by side.</source>
+        <translation>Elija más gente, días perdidos o una primavera más tardía, y aquí se ven los dos lado a lado.</translation>
+    </message>
+    <message>
+        <source>As supposed</source>
+        <translation>Según lo supuesto</translation>
+    </message>
+    <message>
+        <source>as known</source>
+        <translation>según se sabe</translation>
+    </message>
+    <message>
+        <source>as supposed</source>
+        <translation>según lo supuesto</translation>
+    </message>
+    <message>
+        <source>No crews yet. Add one under Settings, and its hours stand here against the work that is coming.</source>
+        <translation>Aún no hay cuadrillas. Agregue una en Ajustes y aquí se ven sus horas junto al trabajo que viene.</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>%1 weeks ahead</source>
+        <translation>%1 semanas por delante</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::LabourStrip</name>
+    <message>
+        <source>Week of %1: %2 worker-hours there, %3 wanted, %4 planned</source>
+        <translation>Semana del %1: hay %2 horas-trabajador, se piden %3, planeadas %4</translation>
+    </message>
+    <message>
+        <source>%1; %2 carried past their closing</source>
+        <translation>%1; %2 pasan de su cierre</translation>
+    </message>
+    <message>
+        <source>Labour by week</source>
+        <translation>Mano de obra por semana</translation>
+    </message>
+</context>
+<context>
     <name>topwire::LostDayForm</name>
     <message>
         <source>&amp;Reason</source>
@@ -5588,6 +5718,14 @@ Las fechas y las cifras son estimaciones para planear. Las etiquetas, las normas
     <message>
         <source>&amp;Today</source>
         <translation>&amp;Hoy</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>&amp;Labour</source>
+        <translation>Ma&amp;no de obra</translation>
     </message>
 </context>
 <context>
