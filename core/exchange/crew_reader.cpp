@@ -112,17 +112,18 @@ void readUntil(TableFields& fields, BlockClosure& closure) {
   const auto day = parseDay(text.substr(0, dayLength));
   const bool whole = text.size() == dayLength;
   const bool timed = text.size() > dayLength && text[dayLength] == ' ';
-  const auto minute = whole   ? std::optional{endOfDay}
-                      : timed ? parseClock(text.substr(dayLength + 1))
-                              : std::nullopt;
-  if (!day || !minute)
+  const int minute =
+      whole
+          ? endOfDay
+          : (timed ? parseClock(text.substr(dayLength + 1)) : std::nullopt).value_or(-1);
+  if (!day || minute < 0)
     return fields.fault("until",
                         {phrase("Orchard file",
                                 "\"%1\" is \"%2\"; write a day and a time like "
                                 "\"2027-04-09 06:00\"."),
                          {std::string{"until"}, typed}});
   closure.until = *day;
-  closure.untilMinute = *minute;
+  closure.untilMinute = minute;
 }
 
 void readPinKind(TableFields& fields, const Orchard& orchard, Pin& pin) {
