@@ -18,7 +18,7 @@ namespace {
 
 constexpr double radius = 3;
 constexpr double gap = 4;
-constexpr int height = 190;
+constexpr int stripHeight = 190;
 constexpr double nothing = 0.5;
 
 /// 50, 100, 200, 500 ...: about four lines on the scale.
@@ -82,22 +82,23 @@ void LabourStrip::describe() {
 }
 
 QSize LabourStrip::sizeHint() const {
-  return {720, height};
+  return {720, stripHeight};
 }
 
 QSize LabourStrip::minimumSizeHint() const {
-  return {360, height};
+  return {360, stripHeight};
 }
 
 QRectF LabourStrip::chart() const {
   const double left = fontMetrics().horizontalAdvance(hoursPlain(most_)) + 10.0;
   const double line = fontMetrics().height();
-  return QRectF{left, line + 4, width() - left - 2, QWidget::height() - 2 * line - 12};
+  return QRectF{left, line + 4, width() - left - 2, height() - 2 * line - 12};
 }
 
 QRectF LabourStrip::column(int week) const {
   const QRectF area = chart();
-  const double pitch = area.width() / std::max<std::size_t>(1, weeks_.size());
+  const double pitch =
+      area.width() / static_cast<double>(std::max<std::size_t>(1, weeks_.size()));
   return {area.left() + week * pitch + gap / 2, area.top(), pitch - gap, area.height()};
 }
 
