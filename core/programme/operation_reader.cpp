@@ -169,8 +169,9 @@ private:
 
   /// Compared as it is written, so that one spelling is let through.
   void readSkill() {
-    operation().skill = fields_.text("skill").value_or("");
-    if (fields_.has("skill") && !isSkill(operation().skill))
+    const auto skill = fields_.text("skill");
+    operation().skill = skill.value_or("");
+    if (skill && !isSkill(*skill))
       fields_.fault("skill",
                     phrase("Programme",
                            "In %1, %2 names a skill in small letters, such as pruning; "

@@ -157,6 +157,9 @@ const std::vector<FaultCase> faultCases{
     {"plantingsUnknown", "plantings = [\"mane\"]", 15, {"did you mean “main”?"}},
     {"avoidUnknown", "avoid = [\"hail\"]", 15, {"write one of: wet, frost"}},
     {"cutsNoFlag", "cuts = \"yes\"", 15, {"cuts is neither true nor false"}},
+    {"skillInCapitals", "skill = \"Pruning\"", 15, {"names a skill in small letters"}},
+    {"skillEmpty", "skill = \"\"", 15, {"skill is empty"}},
+    {"skillsTwo", "skill = \"pruning, tractor\"", 15, {"names a skill in small letters"}},
     {"repeatZero", "repeat = 0", 15, {"repeat is 0", "1 to 366"}},
     {"repeatZeroForOne",
      "repeat = { weak = 0, moderate = 2, strong = 3 }",
@@ -331,6 +334,7 @@ TEST(ReadProgramme, keepsEveryField) {
        R"(materials = [{ item = "tie", en = "tie", es = "amarre", per-tree = 0.5 }])",
        R"(avoid = ["wet", "heat"])",
        "cuts = true",
+       "skill = \"poda ñ\"",
        R"(caution = { en = "Care", es = "Cuidado" })",
        "drawing = \"other\""}));
   const Operation& read = programme.operations.front();
@@ -354,6 +358,7 @@ TEST(ReadProgramme, keepsEveryField) {
   EXPECT_THAT(read.materials, ElementsAre(Material{"tie", {"tie", "amarre"}, 0.5}));
   EXPECT_EQ(read.avoid, (std::set{Avoid::wet, Avoid::heat}));
   EXPECT_TRUE(read.cuts);
+  EXPECT_EQ(read.skill, "poda ñ");
   EXPECT_EQ(read.caution, (Words{"Care", "Cuidado"}));
   EXPECT_EQ(read.drawing, "other");
   EXPECT_EQ(read.line, 5);
@@ -367,6 +372,7 @@ TEST(ReadProgramme, fillsInWhatMayBeLeftOut) {
   EXPECT_THAT(read.vigours, SizeIs(3));
   EXPECT_THAT(read.kinds, SizeIs(3));
   EXPECT_FALSE(read.repeat || read.cutOff || read.cuts);
+  EXPECT_EQ(read.skill, "");
   EXPECT_EQ(programme.find("a"), &read);
   EXPECT_EQ(programme.find("b"), nullptr);
 }

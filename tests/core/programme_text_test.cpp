@@ -153,6 +153,7 @@ const std::vector<Twist>& twists() {
       },
       [](Operation& o, int) { o.avoid.clear(); },
       [](Operation& o, int n) { o.cuts = n % 2 == 0; },
+      [](Operation& o, int n) { o.skill = n % 2 == 0 ? "" : "tractor"; },
       [](Operation& o, int) {
         o.caution = {"Mind the wire.", "Cuidado con el alambre."};
       },

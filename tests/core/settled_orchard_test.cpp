@@ -96,5 +96,32 @@ TEST(SettledOrchard, theSameDescriptionGivesTheSameOrchard) {
   EXPECT_EQ(settle(wanted).value(), settle(wanted).value());
 }
 
+WantedPin pinOf(const std::string& task) {
+  WantedPin wanted;
+  wanted.task = task;
+  wanted.pin.crew = CrewId{0, 30};
+  wanted.pin.day = today;
+  wanted.line = 9;
+  return wanted;
+}
+
+TEST(SettledOrchard, performsThePinsWithTheSkillTheirWorkAsksFor) {
+  DescribedOrchard wanted = described();
+  wanted.orchard.crews[{0, 30}] = {{0, 30}, "North", 6, 8, {"pruning"}};
+  wanted.pins = {pinOf("p2:dormant-pruning:2027:1")};
+  const auto orchard = settle(wanted);
+  ASSERT_TRUE(orchard) << inEnglish(orchard.error().front());
+  ASSERT_EQ(orchard->pins.size(), 1U);
+  EXPECT_EQ(orchard->pins.begin()->second.task.operation, "dormant-pruning");
+  wanted.orchard.crews.at({0, 30}).skills = {"tractor"};
+  const auto refused = settle(wanted);
+  ASSERT_FALSE(refused);
+  EXPECT_THAT(inEnglish(refused.error().front()),
+              HasSubstr("orchard.toml:9: The work asks for pruning"));
+  wanted.pins = {pinOf("p2:no-such-work:2027:1")};
+  EXPECT_THAT(inEnglish(settle(wanted).error().front()),
+              HasSubstr("orchard.toml:9: There is no task"));
+}
+
 }  // namespace
 }  // namespace topwire

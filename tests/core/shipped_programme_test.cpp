@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <regex>
+#include <set>
 
 namespace topwire {
 
@@ -169,7 +170,25 @@ TEST(ShippedProgramme, deferToLabelAndLicenceWhereChemicalsAreScheduled) {
     EXPECT_THAT(shipped(id).caution.en, HasSubstr("abel")) << id;
     EXPECT_THAT(shipped(id).caution.es, HasSubstr("etiqueta")) << id;
     EXPECT_TRUE(shipped(id).materials.empty()) << id;
+    EXPECT_EQ(shipped(id).skill, "spraying") << id;
   }
+}
+
+/// Cuts that shape the tree, and machines, want trained people: common practice. All the
+/// rest can be shown to anyone.
+TEST(ShippedProgramme, asksForASkillWhereTheTradeDoes) {
+  for (const char* id :
+       {"dormant-pruning", "renewal-cuts", "height-cut", "summer-pruning"})
+    EXPECT_EQ(shipped(id).skill, "pruning") << id;
+  for (const char* id : {"deep-rip", "alleys", "brush-sweep", "root-pruning"})
+    EXPECT_EQ(shipped(id).skill, "tractor") << id;
+  for (const char* id : {"plant", "first-tie", "hand-thinning", "suckers"})
+    EXPECT_EQ(shipped(id).skill, "") << id;
+  for (const auto& [id, programme] : testing::shippedProgrammes())
+    for (const Operation& operation : programme.operations)
+      EXPECT_TRUE(std::set<std::string>({"", "pruning", "spraying", "tractor"})
+                      .contains(operation.skill))
+          << operation.id;
 }
 
 struct Fact {
