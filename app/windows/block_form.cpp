@@ -5,10 +5,21 @@
 #include "app/words/say.h"
 
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
 namespace topwire {
+
+namespace {
+
+/// The figure as it is held, so that saving changes nothing else.
+QString degreesText(std::optional<double> degrees) {
+  return degrees ? QLocale::c().toString(*degrees, 'g', QLocale::FloatingPointShortest)
+                 : QString{};
+}
+
+}  // namespace
 
 BlockForm::BlockForm(Session& session, QWidget* parent)
     : QWidget(parent)
@@ -22,29 +33,13 @@ BlockForm::BlockForm(Session& session, QWidget* parent)
     , elevation_(new QLineEdit)
     , minimumCorrection_(new QLineEdit)
     , maximumCorrection_(new QLineEdit)
+    , workersAtMost_(new QLineEdit)
+    , latitude_(new QLineEdit)
+    , longitude_(new QLineEdit)
     , notes_(new QLineEdit)
     , save_(new QPushButton(tr("&Save block"))) {
   setObjectName(QStringLiteral("blockForm"));
-  form_->add(
-      QStringLiteral("name"), tr("&Name"), name_, tr("As it is called in the field"));
-  form_->add(QStringLiteral("rows"),
-             tr("&Rows"),
-             rows_,
-             tr("As you number them: 1-24, or 1-12, 15"));
-  form_->add(QStringLiteral("rowSpacing"), tr("Between r&ows"), rowSpacing_);
-  form_->add(QStringLiteral("rowLength"),
-             tr("&Length of a row"),
-             rowLength_,
-             tr("May stay empty where you count the trees"));
-  form_->add(QStringLiteral("minimumCorrection"),
-             tr("Correct the &minimum by"),
-             minimumCorrection_);
-  form_->add(QStringLiteral("maximumCorrection"),
-             tr("Correct the ma&ximum by"),
-             maximumCorrection_,
-             tr("On top of what elevation makes of it"));
-  form_->add(QStringLiteral("elevation"), tr("Ele&vation"), elevation_);
-  form_->add(QStringLiteral("notes"), tr("No&tes"), notes_);
+  addFields();
   save_->setProperty("main", true);
   save_->setObjectName(QStringLiteral("saveBlock"));
   auto* leave = new QPushButton{tr("&Close without saving")};
@@ -66,6 +61,41 @@ BlockForm::BlockForm(Session& session, QWidget* parent)
   connect(leave, &QPushButton::clicked, this, &BlockForm::left);
   for (QLineEdit* field : findChildren<QLineEdit*>())
     connect(field, &QLineEdit::returnPressed, this, &BlockForm::save);
+}
+
+void BlockForm::addFields() {
+  form_->add(
+      QStringLiteral("name"), tr("&Name"), name_, tr("As it is called in the field"));
+  form_->add(QStringLiteral("rows"),
+             tr("&Rows"),
+             rows_,
+             tr("As you number them: 1-24, or 1-12, 15"));
+  form_->add(QStringLiteral("rowSpacing"), tr("Between r&ows"), rowSpacing_);
+  form_->add(QStringLiteral("rowLength"),
+             tr("&Length of a row"),
+             rowLength_,
+             tr("May stay empty where you count the trees"));
+  form_->add(QStringLiteral("minimumCorrection"),
+             tr("Correct the &minimum by"),
+             minimumCorrection_);
+  form_->add(QStringLiteral("maximumCorrection"),
+             tr("Correct the ma&ximum by"),
+             maximumCorrection_,
+             tr("On top of what elevation makes of it"));
+  form_->add(QStringLiteral("elevation"), tr("Ele&vation"), elevation_);
+  form_->add(QStringLiteral("workersAtMost"),
+             tr("&Workers at a time"),
+             workersAtMost_,
+             tr("At most; one a row where empty"));
+  form_->add(QStringLiteral("latitude"),
+             tr("L&atitude, degrees"),
+             latitude_,
+             tr("With the longitude, for the way between blocks"));
+  form_->add(QStringLiteral("longitude"),
+             tr("Lon&gitude, degrees"),
+             longitude_,
+             tr("Negative west of Greenwich"));
+  form_->add(QStringLiteral("notes"), tr("No&tes"), notes_);
 }
 
 void BlockForm::startNew() {
@@ -103,6 +133,10 @@ void BlockForm::fill(const Block& block) {
   elevation_->setText(text(block.elevation));
   minimumCorrection_->setText(correctionText(block.minimumCorrection, settings.units));
   maximumCorrection_->setText(correctionText(block.maximumCorrection, settings.units));
+  workersAtMost_->setText(block.workersAtMost ? QString::number(*block.workersAtMost)
+                                              : QString{});
+  latitude_->setText(degreesText(block.latitude));
+  longitude_->setText(degreesText(block.longitude));
   notes_->setText(QString::fromStdString(block.notes));
   form_->setHint(
       QStringLiteral("rowSpacing"),
@@ -129,6 +163,9 @@ Checked<Change> BlockForm::deed(Block& block) const {
       "minimumCorrection", minimumCorrection_->text(), start_.minimumCorrection);
   block.maximumCorrection = read.correction(
       "maximumCorrection", maximumCorrection_->text(), start_.maximumCorrection);
+  block.workersAtMost = read.countIfAny("workersAtMost", workersAtMost_->text());
+  block.latitude = read.numberIfAny("latitude", latitude_->text());
+  block.longitude = read.numberIfAny("longitude", longitude_->text());
   block.notes = read.text(notes_->text());
   Checked<Change> change = isNew_ ? addBlock(session_->orchard(), block)
                                   : editBlock(session_->orchard(), block);

@@ -26,6 +26,7 @@ Q_SIGNALS:
   void left();
 
 private:
+  void addFields();
   void fill(const Block& block);
   void check();
   void save();
@@ -44,6 +45,9 @@ private:
   QLineEdit* elevation_;
   QLineEdit* minimumCorrection_;
   QLineEdit* maximumCorrection_;
+  QLineEdit* workersAtMost_;
+  QLineEdit* latitude_;
+  QLineEdit* longitude_;
   QLineEdit* notes_;
   QPushButton* save_;
 };

@@ -1,9 +1,11 @@
 #include "app/windows/field_reader.h"
 
 #include "app/models/weather_days.h"
+#include "core/calendar/clock_time.h"
 #include "core/units/conversions.h"
 
 #include <QLocale>
+#include <QRegularExpression>
 
 #include <algorithm>
 
@@ -29,6 +31,26 @@ std::optional<UnitSystem> takeUnit(QString& text) {
   text = text.chopped(1).trimmed();
   if (text.endsWith(QChar(0xB0))) text.chop(1);
   return celsius ? UnitSystem::metric : UnitSystem::usCustomary;
+}
+
+QStringList partsAtCommas(const QString& text) {
+  QStringList parts;
+  for (const QString& part : text.split(QLatin1Char(',')))
+    if (!part.trimmed().isEmpty()) parts << part.simplified();
+  return parts;
+}
+
+/// A day, or two with a dash or a word for "to" between them.
+std::optional<DaySpan> parseDaySpan(const QString& text) {
+  static const QRegularExpression form{
+      QStringLiteral("^(\\d{4}-\\d\\d-\\d\\d)"
+                     "(?:\\s*(?:\u2013|-|to|al?|hasta)\\s*(\\d{4}-\\d\\d-\\d\\d))?$")};
+  const auto match = form.match(text);
+  if (!match.hasMatch()) return std::nullopt;
+  const auto first = parseDay(match.captured(1).toStdString());
+  const auto last =
+      match.captured(2).isEmpty() ? first : parseDay(match.captured(2).toStdString());
+  return first && last ? std::optional{DaySpan{*first, *last}} : std::nullopt;
 }
 
 }  // namespace
@@ -83,6 +105,11 @@ double FieldReader::number(const char* place, const QString& text) {
   return value.value_or(0);
 }
 
+std::optional<double> FieldReader::numberIfAny(const char* place, const QString& text) {
+  if (text.trimmed().isEmpty()) return std::nullopt;
+  return number(place, text);
+}
+
 int FieldReader::days(const char* place, const QString& text) {
   bool read = false;
   const int count = QLocale::c().toInt(text.trimmed(), &read);
@@ -90,6 +117,42 @@ int FieldReader::days(const char* place, const QString& text) {
     fault(place,
           Sentence{phrase("Form", "Write a whole number of days here, such as 10.")});
   return read ? count : 0;
+}
+
+int FieldReader::whole(const char* place, const QString& text) {
+  bool read = false;
+  const int count = QLocale::c().toInt(text.trimmed(), &read);
+  if (!read || count < 0)
+    fault(place, Sentence{phrase("Form", "Write a whole number here, such as 20.")});
+  return read ? count : 0;
+}
+
+int FieldReader::timeOfDay(const char* place, const QString& text) {
+  const auto minute = parseClock(this->text(text));
+  if (!minute)
+    fault(place, Sentence{phrase("Form", "Write a time of day here, such as 06:30.")});
+  return minute.value_or(0);
+}
+
+std::vector<std::string> FieldReader::names(const QString& text) const {
+  std::vector<std::string> names;
+  for (const QString& part : partsAtCommas(text)) names.push_back(part.toStdString());
+  return names;
+}
+
+std::vector<DaySpan> FieldReader::daySpans(const char* place, const QString& text) {
+  std::vector<DaySpan> spans;
+  for (const QString& part : partsAtCommas(text)) {
+    if (const auto span = parseDaySpan(part))
+      spans.push_back(*span);
+    else
+      fault(place,
+            Sentence{phrase("Form",
+                            "%1 is no day. Write 2027-05-03, or 2027-07-05 – 2027-07-17 "
+                            "for a span."),
+                     {part.toStdString()}});
+  }
+  return spans;
 }
 
 double FieldReader::correction(const char* place, const QString& text, double before) {
@@ -137,6 +200,23 @@ QString correctionText(double celsius, UnitSystem units) {
   const double shown = metric ? celsius : celsius * fahrenheitPerCelsius;
   return QLocale::c().toString(shown, 'g', 3)
          + (metric ? QStringLiteral(" °C") : QStringLiteral(" °F"));
+}
+
+QString daySpansText(const std::vector<DaySpan>& spans) {
+  QStringList parts;
+  for (const DaySpan& span : spans) {
+    const QString first = QString::fromStdString(isoText(span.first));
+    const QString last = QString::fromStdString(isoText(span.last));
+    parts << (span.first == span.last ? first
+                                      : first + QStringLiteral(" \u2013 ") + last);
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
+QString namesText(const std::vector<std::string>& names) {
+  QStringList parts;
+  for (const std::string& name : names) parts << QString::fromStdString(name);
+  return parts.join(QStringLiteral(", "));
 }
 
 Sentence rowFaultSentence(const RowFault& fault) {

@@ -1,12 +1,15 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/calendar/day.h"
 #include "core/orchard/row_set.h"
 #include "core/units/length.h"
 
 #include <QString>
 
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace topwire {
 
@@ -25,8 +28,17 @@ public:
                                     std::optional<Length> before);
   std::optional<int> countIfAny(const char* place, const QString& text);
   double number(const char* place, const QString& text);
+  std::optional<double> numberIfAny(const char* place, const QString& text);
   /// None or more.
   int days(const char* place, const QString& text);
+  /// None or more of whatever the field counts.
+  int whole(const char* place, const QString& text);
+  /// Minutes from midnight.
+  int timeOfDay(const char* place, const QString& text);
+  /// Names with commas between.
+  std::vector<std::string> names(const QString& text) const;
+  /// As daySpansText writes them.
+  std::vector<DaySpan> daySpans(const char* place, const QString& text);
   /// A difference of temperatures in degrees C, typed in the form's units or with the
   /// unit's letter; an empty field is none. `before` as for a length.
   double correction(const char* place, const QString& text, double before);
@@ -51,6 +63,11 @@ private:
 
 /// "-1.5 °C", or the same difference as "-2.7 °F"; empty for none.
 QString correctionText(double celsius, UnitSystem units);
+
+/// "2027-05-03, 2027-07-05 – 2027-07-17".
+QString daySpansText(const std::vector<DaySpan>& spans);
+/// With commas between.
+QString namesText(const std::vector<std::string>& names);
 
 /// Why a text is no set of rows.
 Sentence rowFaultSentence(const RowFault& fault);

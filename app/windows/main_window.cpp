@@ -103,7 +103,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   auto* weather = new WeatherPage{*session_, *questions_};
   auto* material = new MaterialPage{*session_};
   auto* programme = new ProgrammePage{*session_, *questions_};
-  auto* settings = new SettingsPage{*session_, *preferences_};
+  auto* settings = new SettingsPage{*session_, *questions_, *preferences_};
   auto* closing = new ClosingPage{*session_};
   for (QWidget* page : {static_cast<QWidget*>(today_),
                         static_cast<QWidget*>(calendar_),

@@ -145,6 +145,7 @@ OperationForm::OperationForm(QWidget* parent)
     , tools_(new WordsField)
     , avoid_(new ChoicesField(namesOf(avoidChoices)))
     , cuts_(new QCheckBox(tr("It cuts living wood")))
+    , skill_(new QLineEdit)
     , caution_(new WordsField)
     , delay_(new QComboBox)
     , delayReason_(new WordsField)
@@ -212,6 +213,10 @@ void OperationForm::addWho() {
              tr("Ids of work to be done before, such as raise-trellis"));
   form_->addWide(QStringLiteral("avoid"), tr("Not when it is"), avoid_);
   form_->add(QStringLiteral("cuts"), tr("Wounds"), cuts_);
+  form_->add(QStringLiteral("skill"),
+             tr("Skill it asks for"),
+             skill_,
+             tr("Such as pruning; empty: anyone can do it"));
   form_->add(QStringLiteral("if-late"), tr("Cost of delay"), delay_);
   addWords("if-late-reason", tr("Why delay costs"), delayReason_);
 }
@@ -259,6 +264,7 @@ void OperationForm::fill(const Operation& operation, const Programme& programme)
   doneWhen_->setWords(operation.doneWhen);
   tools_->setWords(listed(operation.tools));
   cuts_->setChecked(operation.cuts);
+  skill_->setText(QString::fromStdString(operation.skill));
   caution_->setWords(operation.caution);
   delay_->setCurrentIndex(static_cast<int>(operation.delayCost));
   delayReason_->setWords(operation.delayReason);
@@ -311,6 +317,7 @@ Operation OperationForm::read(Problems& problems) const {
   if (tools_->words() != listed(start_.tools))
     operation.tools = unlisted(tools_->words());
   operation.cuts = cuts_->isChecked();
+  operation.skill = skill_->text().simplified().toLower().toStdString();
   operation.caution = caution_->words();
   operation.delayCost = costChoices.at(static_cast<std::size_t>(delay_->currentIndex()));
   operation.delayReason = delayReason_->words();

@@ -61,6 +61,7 @@ private:
   WordsField* tools_;
   ChoicesField* avoid_;
   QCheckBox* cuts_;
+  QLineEdit* skill_;
   WordsField* caution_;
   QComboBox* delay_;
   WordsField* delayReason_;

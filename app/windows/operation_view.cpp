@@ -111,6 +111,7 @@ void OperationView::addFacts(const Operation& operation, const Programme& progra
     conditions << conditionText(condition, units);
   addFact(tr("Only where"), capitalised(conditions.join(tr(" and "))));
   addFact(tr("Not when"), capitalised(avoidText(operation)));
+  addFact(tr("Skill"), capitalised(QString::fromStdString(operation.skill)));
   if (operation.cuts)
     addFact(tr("Wounds"), tr("It cuts living wood, so it waits for fit weather"));
   addFact(tr("Cost of delay"), capitalised(delayText(operation)));

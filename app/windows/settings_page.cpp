@@ -2,11 +2,13 @@
 
 #include "app/look/card.h"
 #include "app/models/fresh_orchard.h"
+#include "app/windows/crews_card.h"
 #include "app/windows/day_field.h"
 #include "app/windows/field_reader.h"
 #include "app/windows/normals_table.h"
 #include "app/windows/page_head.h"
 #include "app/windows/preferences.h"
+#include "app/windows/working_day_card.h"
 #include "app/words/say.h"
 
 #include <QHBoxLayout>
@@ -39,7 +41,10 @@ QString degreesText(double degrees) {
 
 }  // namespace
 
-SettingsPage::SettingsPage(Session& session, Preferences& preferences, QWidget* parent)
+SettingsPage::SettingsPage(Session& session,
+                           Questions& questions,
+                           Preferences& preferences,
+                           QWidget* parent)
     : QWidget(parent)
     , session_(&session)
     , preferences_(&preferences)
@@ -57,13 +62,16 @@ SettingsPage::SettingsPage(Session& session, Preferences& preferences, QWidget* 
     , save_(new QPushButton(tr("&Save settings"))) {
   setObjectName(QStringLiteral("settingsPage"));
   auto* head = new PageHead;
-  head->say(tr("Settings"), tr("Where the orchard lies, and how it is shown here"));
+  head->say(tr("Settings"),
+            tr("Where the orchard lies, who works in it, and how it is shown here"));
   auto* inner = new QWidget;
   inner->setMaximumWidth(widest);
   auto* cards = new QVBoxLayout{inner};
   cards->setContentsMargins(0, 0, 0, 0);
   cards->setSpacing(16);
   cards->addWidget(makeOrchardCard());
+  cards->addWidget(new CrewsCard{session, questions});
+  cards->addWidget(new WorkingDayCard{session});
   cards->addWidget(makeScreenCard());
   cards->addStretch();
   auto* area = new QScrollArea;
@@ -176,6 +184,7 @@ void SettingsPage::fill() {
   if (!session_->isOpen()) return;
   const Settings& settings = session_->orchard().settings;
   save_->setEnabled(!session_->isReadOnly());
+  takeWorkingDay(shown_, settings);
   if (settings == shown_) return;
   const QSignalBlocker quiet{form_};
   shown_ = typed_ = settings;

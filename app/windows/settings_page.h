@@ -12,14 +12,19 @@ namespace topwire {
 
 class NormalsTable;
 class Preferences;
+class Questions;
 
-/// The orchard's place and weather station, saved as one change, and how this machine
+/// The orchard's place and weather station, saved as one change, its crews and working
+/// day, and how this machine
 /// shows things, which takes hold at once and is no part of the orchard.
 class SettingsPage : public QWidget {
   Q_OBJECT
 
 public:
-  SettingsPage(Session& session, Preferences& preferences, QWidget* parent = nullptr);
+  SettingsPage(Session& session,
+               Questions& questions,
+               Preferences& preferences,
+               QWidget* parent = nullptr);
 
 Q_SIGNALS:
   void themeChosen();

@@ -1757,6 +1757,18 @@
         <source>%1 is no count of seconds; write 24, or 1: 24, 3: 30.</source>
         <translation>%1 no es un número de segundos; escriba 24, o 1: 24, 3: 30.</translation>
     </message>
+    <message>
+        <source>Write a whole number here, such as 20.</source>
+        <translation>Escriba aquí un número entero, como 20.</translation>
+    </message>
+    <message>
+        <source>Write a time of day here, such as 06:30.</source>
+        <translation>Escriba aquí una hora del día, como 06:30.</translation>
+    </message>
+    <message>
+        <source>%1 is no day. Write 2027-05-03, or 2027-07-05 – 2027-07-17 for a span.</source>
+        <translation>%1 no es un día. Escriba 2027-05-03, o 2027-07-05 – 2027-07-17 para varios seguidos.</translation>
+    </message>
 </context>
 <context>
     <name>HeatChart</name>
@@ -4697,6 +4709,30 @@
         <source>Against the station: -3 °F in a frost hollow</source>
         <translation>Frente a la estación: -3 °F en una hondonada de heladas</translation>
     </message>
+    <message>
+        <source>&amp;Workers at a time</source>
+        <translation>&amp;Trabajadores a la vez</translation>
+    </message>
+    <message>
+        <source>At most; one a row where empty</source>
+        <translation>Como máximo; uno por hilera si está vacío</translation>
+    </message>
+    <message>
+        <source>L&amp;atitude, degrees</source>
+        <translation>L&amp;atitud, grados</translation>
+    </message>
+    <message>
+        <source>With the longitude, for the way between blocks</source>
+        <translation>Con la longitud, para el camino entre cuadros</translation>
+    </message>
+    <message>
+        <source>Lon&amp;gitude, degrees</source>
+        <translation>Lon&amp;gitud, grados</translation>
+    </message>
+    <message>
+        <source>Negative west of Greenwich</source>
+        <translation>Negativa al oeste de Greenwich</translation>
+    </message>
 </context>
 <context>
     <name>topwire::BlockList</name>
@@ -4935,6 +4971,77 @@
     </message>
 </context>
 <context>
+    <name>topwire::CrewForm</name>
+    <message>
+        <source>Sa&amp;ve crew</source>
+        <translation>&amp;Guardar la cuadrilla</translation>
+    </message>
+    <message>
+        <source>Crew&apos;s na&amp;me</source>
+        <translation>No&amp;mbre de la cuadrilla</translation>
+    </message>
+    <message>
+        <source>&amp;Workers</source>
+        <translation>&amp;Trabajadores</translation>
+    </message>
+    <message>
+        <source>As a rule; who turned out is said on the day</source>
+        <translation>Por lo general; quiénes vinieron se dice cada día</translation>
+    </message>
+    <message>
+        <source>&amp;Hours a day</source>
+        <translation>&amp;Horas por día</translation>
+    </message>
+    <message>
+        <source>Hours kept for &amp;young trees</source>
+        <translation>Horas reservadas para árboles &amp;jóvenes</translation>
+    </message>
+    <message>
+        <source>Worker-hours a day for first and second leaf, while fruit is picked</source>
+        <translation>Horas de trabajo por día para primera y segunda hoja, mientras se cosecha</translation>
+    </message>
+    <message>
+        <source>S&amp;kills</source>
+        <translation>Ha&amp;bilidades</translation>
+    </message>
+    <message>
+        <source>Mem&amp;bers</source>
+        <translation>&amp;Integrantes</translation>
+    </message>
+    <message>
+        <source>Names with commas between; may stay empty</source>
+        <translation>Nombres separados por comas; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Days o&amp;ff</source>
+        <translation>Días l&amp;ibres</translation>
+    </message>
+    <message>
+        <source>With commas between: 2027-05-03, 2027-07-05 – 2027-07-17</source>
+        <translation>Separados por comas: 2027-05-03, 2027-07-05 – 2027-07-17</translation>
+    </message>
+    <message>
+        <source>Close w&amp;ithout saving</source>
+        <translation>Cerrar &amp;sin guardar</translation>
+    </message>
+    <message>
+        <source>A new crew</source>
+        <translation>Una cuadrilla nueva</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>Editar %1</translation>
+    </message>
+    <message>
+        <source>Beside general work; empty: whatever is asked</source>
+        <translation>Además del trabajo general; vacío: lo que se pida</translation>
+    </message>
+    <message>
+        <source>Beside general work; empty: whatever is asked. Programmes ask for: %1</source>
+        <translation>Además del trabajo general; vacío: lo que se pida. Los programas piden: %1</translation>
+    </message>
+</context>
+<context>
     <name>topwire::CrewHead</name>
     <message>
         <source>%1 turned out, %2</source>
@@ -4958,6 +5065,61 @@
     <message>
         <source>No work for this crew.</source>
         <translation>Sin trabajo para esta cuadrilla.</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::CrewsCard</name>
+    <message>
+        <source>No crew yet; work cannot be placed without one.</source>
+        <translation>Todavía no hay cuadrillas; sin una no se puede repartir el trabajo.</translation>
+    </message>
+    <message>
+        <source>&amp;Add crew</source>
+        <translation>&amp;Agregar cuadrilla</translation>
+    </message>
+    <message>
+        <source>Crews</source>
+        <translation>Cuadrillas</translation>
+    </message>
+    <message>
+        <source>1 worker</source>
+        <translation>1 trabajador</translation>
+    </message>
+    <message>
+        <source>%1 workers</source>
+        <translation>%1 trabajadores</translation>
+    </message>
+    <message>
+        <source>all-round</source>
+        <translation>para todo</translation>
+    </message>
+    <message>
+        <source>%1, %2 h a day · %3</source>
+        <translation>%1, %2 h por día · %3</translation>
+    </message>
+    <message>
+        <source>Edit</source>
+        <translation>Editar</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>Editar %1</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Eliminar</translation>
+    </message>
+    <message>
+        <source>Delete %1</source>
+        <translation>Eliminar %1</translation>
+    </message>
+    <message>
+        <source>Delete crew %1, with its turnouts, pins and planned jobs? What it ticked stays.</source>
+        <translation>¿Eliminar la cuadrilla %1, con su asistencia, lo fijado y lo planeado? Lo que marcó se queda.</translation>
+    </message>
+    <message>
+        <source>&amp;Delete %1</source>
+        <translation>E&amp;liminar %1</translation>
     </message>
 </context>
 <context>
@@ -6140,6 +6302,14 @@ más</translation>
         <source>Where window and figures come from; your own trials count</source>
         <translation>De dónde vienen el plazo y las cifras; valen sus propias pruebas</translation>
     </message>
+    <message>
+        <source>Skill it asks for</source>
+        <translation>Habilidad que pide</translation>
+    </message>
+    <message>
+        <source>Such as pruning; empty: anyone can do it</source>
+        <translation>Como pruning; vacío: cualquiera puede hacerlo</translation>
+    </message>
 </context>
 <context>
     <name>topwire::OperationView</name>
@@ -6210,6 +6380,10 @@ más</translation>
     <message>
         <source>Source</source>
         <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>Skill</source>
+        <translation>Habilidad</translation>
     </message>
 </context>
 <context>
@@ -6768,10 +6942,6 @@ más</translation>
         <translation>Ajustes</translation>
     </message>
     <message>
-        <source>Where the orchard lies, and how it is shown here</source>
-        <translation>Dónde está el huerto y cómo se muestra aquí</translation>
-    </message>
-    <message>
         <source>Orchard&apos;s &amp;name</source>
         <translation>&amp;Nombre del huerto</translation>
     </message>
@@ -6866,6 +7036,10 @@ más</translation>
     <message>
         <source>Trees just planted wake after the others, by one to two weeks</source>
         <translation>Los árboles recién plantados brotan una o dos semanas después que los demás</translation>
+    </message>
+    <message>
+        <source>Where the orchard lies, who works in it, and how it is shown here</source>
+        <translation>Dónde está el huerto, quién trabaja en él y cómo se muestra aquí</translation>
     </message>
 </context>
 <context>
@@ -7506,6 +7680,65 @@ más</translation>
     <message>
         <source>in Spanish</source>
         <translation>en español</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::WorkingDayCard</name>
+    <message>
+        <source>Save w&amp;orking day</source>
+        <translation>Guardar la j&amp;ornada</translation>
+    </message>
+    <message>
+        <source>The working day</source>
+        <translation>La jornada</translation>
+    </message>
+    <message>
+        <source>&amp;Days worked</source>
+        <translation>&amp;Días de trabajo</translation>
+    </message>
+    <message>
+        <source>Holidays and days lost to weather are said on the day</source>
+        <translation>Los feriados y los días perdidos por el tiempo se dicen cada día</translation>
+    </message>
+    <message>
+        <source>Wor&amp;k begins at</source>
+        <translation>El trabajo &amp;empieza a las</translation>
+    </message>
+    <message>
+        <source>Such as 06:30</source>
+        <translation>Por ejemplo 06:30</translation>
+    </message>
+    <message>
+        <source>Workers in a group, at most</source>
+        <translation>Trabajadores por grupo, como máximo</translation>
+    </message>
+    <message>
+        <source>Larger crews are split for planning</source>
+        <translation>Las cuadrillas más grandes se dividen al planear</translation>
+    </message>
+    <message>
+        <source>&amp;Minutes to another block</source>
+        <translation>&amp;Minutos hasta otro cuadro</translation>
+    </message>
+    <message>
+        <source>To go there and set up</source>
+        <translation>Para ir y prepararse</translation>
+    </message>
+    <message>
+        <source>And for each kilometre</source>
+        <translation>Y por cada kilómetro</translation>
+    </message>
+    <message>
+        <source>Where both blocks have coordinates</source>
+        <translation>Si los dos cuadros tienen coordenadas</translation>
+    </message>
+    <message>
+        <source>Keep crews toget&amp;her, percent</source>
+        <translation>Mantener jun&amp;tas las cuadrillas, por ciento</translation>
+    </message>
+    <message>
+        <source>Higher: they finish a block before they move on</source>
+        <translation>Más alto: terminan un cuadro antes de pasar a otro</translation>
     </message>
 </context>
 <context>

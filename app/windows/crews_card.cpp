@@ -1,0 +1,145 @@
+#include "app/windows/crews_card.h"
+
+#include "app/windows/crew_form.h"
+#include "app/windows/field_reader.h"
+#include "app/windows/questions.h"
+#include "core/edit/crew_deeds.h"
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+QString editNameOf(CrewId crew) {
+  return QStringLiteral("editCrew-") + QString::fromStdString(idText(crew));
+}
+
+}  // namespace
+
+CrewsCard::CrewsCard(Session& session, Questions& questions, QWidget* parent)
+    : Card(QPalette::Light, parent)
+    , session_(&session)
+    , questions_(&questions)
+    , form_(new CrewForm{session})
+    , rows_(new QVBoxLayout)
+    , none_(mutedLabel(tr("No crew yet; work cannot be placed without one."),
+                       TypeSize::body))
+    , add_(new QPushButton(tr("&Add crew"))) {
+  setObjectName(QStringLiteral("crewsCard"));
+  none_->setObjectName(QStringLiteral("noCrews"));
+  add_->setObjectName(QStringLiteral("addCrew"));
+  rows_->setSpacing(4);
+  auto* lines = new QVBoxLayout{this};
+  lines->setContentsMargins(16, 12, 16, 16);
+  lines->setSpacing(8);
+  lines->addWidget(textLabel(tr("Crews"), TypeSize::name, true));
+  lines->addWidget(none_);
+  lines->addLayout(rows_);
+  lines->addWidget(add_, 0, Qt::AlignLeft);
+  lines->addWidget(form_);
+  form_->hide();
+  connect(add_, &QPushButton::clicked, this, &CrewsCard::openNew);
+  connect(form_, &CrewForm::saved, this, &CrewsCard::close);
+  connect(form_, &CrewForm::left, this, &CrewsCard::close);
+  connect(session_, &Session::changed, this, &CrewsCard::fill);
+  connect(session_, &Session::reset, form_, &QWidget::hide);
+  fill();
+}
+
+std::vector<CrewsCard::Line> CrewsCard::linesNow() const {
+  std::vector<Line> lines;
+  for (const auto& [id, crew] : session_->orchard().crews) {
+    const QString workers =
+        crew.workers == 1 ? tr("1 worker") : tr("%1 workers").arg(crew.workers);
+    const QString skills = crew.skills.empty() ? tr("all-round") : namesText(crew.skills);
+    const QString hours = QLocale{}.toString(crew.hoursPerDay, 'g', 4);
+    lines.push_back({id,
+                     QString::fromStdString(crew.name),
+                     tr("%1, %2 h a day · %3").arg(workers, hours, skills)});
+  }
+  std::ranges::sort(lines, [](const Line& one, const Line& other) {
+    return one.name.localeAwareCompare(other.name) < 0;
+  });
+  return lines;
+}
+
+void CrewsCard::fill() {
+  if (!session_->isOpen()) return;
+  const bool writable = !session_->isReadOnly();
+  add_->setEnabled(writable);
+  if (!form_->isHidden() && !form_->isAbout(session_->orchard())) form_->hide();
+  std::vector<Line> lines = linesNow();
+  none_->setVisible(lines.empty());
+  if (lines == shown_ && writable == writable_) return;
+  shown_ = std::move(lines);
+  writable_ = writable;
+  while (QLayoutItem* item = rows_->takeAt(0)) {
+    item->widget()->hide();
+    item->widget()->deleteLater();
+    delete item;
+  }
+  for (const Line& line : shown_) rows_->addWidget(makeLine(line));
+}
+
+QWidget* CrewsCard::makeLine(const Line& line) {
+  auto* row = new QWidget;
+  row->setAutoFillBackground(false);
+  auto* edit = new QPushButton{tr("Edit")};
+  edit->setObjectName(editNameOf(line.id));
+  edit->setAccessibleName(tr("Edit %1").arg(line.name));
+  auto* remove = new QPushButton{tr("Delete")};
+  remove->setObjectName(QStringLiteral("deleteCrew-")
+                        + QString::fromStdString(idText(line.id)));
+  remove->setAccessibleName(tr("Delete %1").arg(line.name));
+  edit->setEnabled(writable_);
+  remove->setEnabled(writable_);
+  auto* across = new QHBoxLayout{row};
+  across->setContentsMargins(0, 0, 0, 0);
+  across->setSpacing(12);
+  across->addWidget(textLabel(line.name, TypeSize::body, true));
+  across->addWidget(mutedLabel(line.facts, TypeSize::body), 1);
+  across->addWidget(edit);
+  across->addWidget(remove);
+  const CrewId crew = line.id;
+  connect(edit, &QPushButton::clicked, this, [this, crew] { openEdit(crew); });
+  connect(remove, &QPushButton::clicked, this, [this, crew] { this->remove(crew); });
+  return row;
+}
+
+void CrewsCard::openNew() {
+  form_->show();
+  form_->startNew();
+}
+
+void CrewsCard::openEdit(CrewId crew) {
+  form_->show();
+  form_->startEdit(crew);
+}
+
+void CrewsCard::close() {
+  form_->hide();
+  focusOn(form_->crew());
+}
+
+void CrewsCard::focusOn(CrewId crew) {
+  auto* edit = findChild<QPushButton*>(editNameOf(crew));
+  (edit != nullptr ? edit : add_)->setFocus(Qt::OtherFocusReason);
+}
+
+void CrewsCard::remove(CrewId crew) {
+  const auto line = std::ranges::find(shown_, crew, &Line::id);
+  const QString name = line->name;
+  const QString question = tr("Delete crew %1, with its turnouts, pins and planned jobs? "
+                              "What it ticked stays.")
+                               .arg(name);
+  if (!questions_->confirm(this, question, tr("&Delete %1").arg(name))) return;
+  session_->performOrTell(deleteCrew(session_->orchard(), crew));
+  add_->setFocus(Qt::OtherFocusReason);
+}
+
+}  // namespace topwire
