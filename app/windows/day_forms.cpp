@@ -15,6 +15,8 @@ namespace {
 constexpr int minutesPerHour = 60;
 constexpr int usualReentryHour = 6;
 constexpr int quarter = 25;
+constexpr int dateWidth = 150;
+constexpr int hourWidth = 96;
 
 }  // namespace
 
@@ -111,6 +113,8 @@ CloseBlockForm::CloseBlockForm(Session& session, QWidget* parent)
   until_->setObjectName(QStringLiteral("closedUntil"));
   hour_->setObjectName(QStringLiteral("closedHour"));
   hour_->setDisplayFormat(QStringLiteral("HH:mm"));
+  until_->setMinimumWidth(dateWidth);
+  hour_->setMinimumWidth(hourWidth);
   reason_->setObjectName(QStringLiteral("closedReason"));
   addField(tr("B&lock"), block_, 1);
   addField(tr("Un&til"), until_);

@@ -170,7 +170,10 @@ void TodayPage::refreshUndo() {
 void TodayPage::refreshFoot(const CrewPlan& plan) {
   if (footShown_ != Foot::job || !chosen_) return;
   const JobCard* card = lanes_->cardAt(*chosen_);
-  if (card != nullptr) chosen_ = card->place();
+  if (card != nullptr && card->place() != *chosen_) {
+    chosen_ = card->place();
+    rows_->setWho(crewName(session_->orchard(), chosen_->crew));
+  }
   lanes_->choose(chosen_);
   const Orchard& orchard = session_->orchard();
   const TaskView* view = session_->view(chosen_->task);
@@ -187,6 +190,10 @@ void TodayPage::refreshFoot(const CrewPlan& plan) {
 }
 
 void TodayPage::show(Foot foot) {
+  // Before what has the keyboard is hidden, or it goes to whatever comes next, which may
+  // be a button that undoes.
+  if (foot == Foot::none && foot_->isAncestorOf(focusWidget()))
+    print_->setFocus(Qt::OtherFocusReason);
   footShown_ = foot;
   problem_->hide();
   const bool mayChange = session_->isOpen() && !session_->isReadOnly();
@@ -206,7 +213,7 @@ void TodayPage::closeFoot() {
   lanes_->choose(std::nullopt);
   if (!hadFocus) return;
   JobCard* card = job ? lanes_->cardAt(*job) : nullptr;
-  QWidget* next = card != nullptr ? static_cast<QWidget*>(card) : toToday_;
+  QWidget* next = card != nullptr ? static_cast<QWidget*>(card) : print_;
   next->setFocus(Qt::OtherFocusReason);
 }
 

@@ -162,7 +162,7 @@ TodaySide::TodaySide(Session& session, QWidget* parent)
   risk_ = addSection(tr("At risk"), "atRisk", risksShown);
   closed_ = addSection(tr("Keep out"), "keepOut", blocksShown);
   yesterday_ = addSection(tr("As it was planned last"), "fromYesterday", 1);
-  waiting_ = addSection(tr("What can wait"), "waiting", waitingShown);
+  waiting_ = addSection(tr("What waits"), "waiting", waitingShown);
   whole_ = addSection(tr("The whole plan"), "wholePlan", 1);
   lines_->addWidget(worthBox());
   notes_ = addSection(tr("Not in the plan"), "notPlanned", waitingShown);

@@ -7499,10 +7499,6 @@ más</translation>
         <translation>Lo planeado la última vez</translation>
     </message>
     <message>
-        <source>What can wait</source>
-        <translation>Lo que puede esperar</translation>
-    </message>
-    <message>
         <source>The whole plan</source>
         <translation>El plan entero</translation>
     </message>
@@ -7513,6 +7509,10 @@ más</translation>
     <message>
         <source>One more worker-hour, day by day</source>
         <translation>Una hora de trabajo más, día a día</translation>
+    </message>
+    <message>
+        <source>What waits</source>
+        <translation>Lo que espera</translation>
     </message>
 </context>
 <context>

@@ -69,6 +69,16 @@ TEST_F(TodayPageTest, aJobPinnedOnIsPinnedToOneCrewOnly) {
   EXPECT_EQ(session.orchard().pins.begin()->second.crew, kestrel);
 }
 
+TEST_F(TodayPageTest, ticksOfAJobMovedWhileItIsOpenArePutDownToItsNewCrew) {
+  startOn(orchardOfTwoCrews());
+  focusCardOf(kestrel);
+  press(Qt::Key_W);
+  EXPECT_EQ(find<QComboBox>("tickWho")->currentText(), QStringLiteral("Kestrel"));
+  press(Qt::Key_Down, Qt::ControlModifier);
+  settle();
+  EXPECT_EQ(find<QComboBox>("tickWho")->currentText(), QStringLiteral("Wren"));
+}
+
 TEST_F(TodayPageTest, aCardDraggedToALanePinsItThere) {
   startOn(orchardOfTwoCrews());
   JobCard* card = cardsOf(kestrel).front();

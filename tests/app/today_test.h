@@ -2,7 +2,6 @@
 
 #include "app/windows/crew_lanes.h"
 #include "app/windows/today_page.h"
-#include "app/words/say.h"
 #include "tests/app/crew_orchard.h"
 #include "tests/app/window_test.h"
 
@@ -15,7 +14,6 @@ namespace topwire::testing {
 class TodayPageTest : public testing::WindowTest {
 protected:
   TodayPageTest() {
-    speak(QStringLiteral("en_GB"));
     window.planner().setRuns(CrewPlanner::Runs::atOnce);
     window.planner().setMostRounds(rounds);
   }

@@ -2,6 +2,7 @@
 
 #include "app/look/look.h"
 #include "app/windows/main_window.h"
+#include "app/words/say.h"
 #include "tests/app/memory_files.h"
 #include "tests/app/next_answers.h"
 #include "tests/support/builders.h"
@@ -86,6 +87,12 @@ protected:
     return find<QLabel>(label)->text().toStdString();
   }
 
+  /// Whatever a test before it spoke.
+  struct InEnglish {
+    InEnglish() { speak(QStringLiteral("en_GB")); }
+  };
+
+  InEnglish inEnglish;
   QTemporaryDir folder;
   QSettings settings{folder.filePath(QStringLiteral("settings.ini")),
                      QSettings::IniFormat};
