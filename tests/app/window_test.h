@@ -88,11 +88,11 @@ protected:
   }
 
   /// Whatever a test before it spoke.
-  struct InEnglish {
-    InEnglish() { speak(QStringLiteral("en_GB")); }
+  struct Spoken {
+    Spoken() { speak(QStringLiteral("en_GB")); }
   };
 
-  InEnglish inEnglish;
+  Spoken spoken;
   QTemporaryDir folder;
   QSettings settings{folder.filePath(QStringLiteral("settings.ini")),
                      QSettings::IniFormat};
