@@ -126,6 +126,9 @@ QBoxLayout* JobCard::words(const TaskView& view, const QString& wait) {
       rowCells(view, blockOf(session_->orchard(), planting).rows);
   markPlanned(cells, job_.rows);
   strip_->setCells(std::move(cells));
+  QSizePolicy asNeeded = strip_->sizePolicy();
+  asNeeded.setVerticalPolicy(QSizePolicy::Minimum);  // as many as they need
+  strip_->setSizePolicy(asNeeded);
   lines->addWidget(strip_);
   lines->addStretch();
   return lines;

@@ -65,12 +65,15 @@ void TickPanel::placeFields(bool narrow) {
   for (QWidget* widget :
        {static_cast<QWidget*>(area_), fields_, deeds_, static_cast<QWidget*>(problem_)})
     grid_->removeWidget(widget);
+  grid_->removeWidget(legend_);
   if (narrow) {
-    grid_->addWidget(area_, 1, 0, 1, 3);
-    grid_->addWidget(fields_, 2, 0, 1, 2);
-    grid_->addWidget(deeds_, 2, 2, Qt::AlignTop);
-    grid_->addWidget(problem_, 3, 0, 1, 3);
+    grid_->addWidget(legend_, 1, 0, 1, 3);
+    grid_->addWidget(area_, 2, 0, 1, 3);
+    grid_->addWidget(fields_, 3, 0, 1, 2);
+    grid_->addWidget(deeds_, 3, 2, Qt::AlignTop);
+    grid_->addWidget(problem_, 4, 0, 1, 3);
   } else {
+    grid_->addWidget(legend_, 0, 0, 1, 3, Qt::AlignRight | Qt::AlignTop);
     grid_->addWidget(area_, 1, 0, 2, 1);
     grid_->addWidget(fields_, 1, 1, Qt::AlignTop);
     grid_->addWidget(deeds_, 1, 2, Qt::AlignTop);
@@ -94,7 +97,6 @@ QWidget* TickPanel::headLine() {
   layout->addWidget(title_);
   layout->addWidget(when_, 1);
   legend_ = new CellLegend;
-  layout->addWidget(legend_);
   return line;
 }
 

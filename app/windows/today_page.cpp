@@ -13,7 +13,7 @@
 
 #include <QEvent>
 #include <QResizeEvent>
-#include <QScrollArea>
+#include <QScrollBar>
 
 namespace topwire {
 
@@ -31,18 +31,17 @@ QString bold(const QString& words, const QColor& ink) {
 }  // namespace
 
 TodayPage::TodayPage(Session& session, CrewPlanner& planner, QWidget* parent)
-    : QWidget(parent), session_(&session), planner_(&planner) {
+    : QWidget(parent), session_(&session), planner_(&planner), area_(new QScrollArea) {
   setObjectName(QStringLiteral("todayPage"));
-  auto* area = new QScrollArea;
-  area->setWidget(content());
-  area->setWidgetResizable(true);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setFocusPolicy(Qt::NoFocus);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area_->setWidget(content());
+  area_->setWidgetResizable(true);
+  area_->setFrameShape(QFrame::NoFrame);
+  area_->setFocusPolicy(Qt::NoFocus);
+  area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* all = new QVBoxLayout{this};
   all->setContentsMargins(0, 0, 0, 0);
   all->setSpacing(0);
-  all->addWidget(area, 1);
+  all->addWidget(area_, 1);
   all->addWidget(foot());
   listen();
   startAnew();
@@ -61,6 +60,7 @@ void TodayPage::showDay(Day day) {
   chosen_.reset();
   show(Foot::none);
   refresh();
+  area_->verticalScrollBar()->setValue(0);
 }
 
 void TodayPage::showEvent(QShowEvent* event) {

@@ -7,6 +7,7 @@
 #include <QBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QWidget>
 
 #include <optional>
@@ -104,6 +105,7 @@ private:
   QLabel* acceptance_ = nullptr;
   QPushButton* accept_ = nullptr;
   QPushButton* enterHours_ = nullptr;
+  QScrollArea* area_;
   QWidget* work_ = nullptr;
   QWidget* empty_ = nullptr;
   QBoxLayout* body_ = nullptr;
