@@ -9,8 +9,8 @@
 
 namespace topwire {
 
-/// Whether a day's plan was accepted, and still is what was accepted. Once rows are ticked
-/// that day, work done makes room for more: that alone is no change.
+/// Whether a day's plan was accepted, and still is what was accepted. Once rows are
+/// ticked that day, work done makes room for more: that alone is no change.
 enum class Acceptance { none, asPlanned, changedSince };
 
 Acceptance acceptanceOf(const Orchard& orchard,

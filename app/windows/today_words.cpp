@@ -44,8 +44,7 @@ QString clockText(int minute) {
 }
 
 QString turnoutText(const CrewLane& lane) {
-  if (lane.hours <= 0)
-    return say(Sentence{phrase("Today", "nobody works")});
+  if (lane.hours <= 0) return say(Sentence{phrase("Today", "nobody works")});
   const std::string hours = hoursOf(lane.hours).toStdString();
   const std::int64_t usual = lane.usual;
   QString words = lane.workers == lane.usual

@@ -54,8 +54,7 @@ Checked<Shipped> loadShipped() {
   }
   shipped.tables.materials = readOne("tables/materials.toml", readMaterials, problems);
   shipped.tables.trellises = readOne("tables/trellis.toml", readTrellises, problems);
-  shipped.tables.delayWeights =
-      readOne("tables/delay.toml", readDelayWeights, problems);
+  shipped.tables.delayWeights = readOne("tables/delay.toml", readDelayWeights, problems);
   if (!problems.empty()) return tl::unexpected{std::move(problems)};
   return shipped;
 }
