@@ -12,6 +12,11 @@ namespace topwire {
 
 namespace {
 
+void takeReasonIfAny(CLI::App& command, Arguments& arguments) {
+  command.add_option("--reason", arguments.reason, "Why, for whoever looks next")
+      ->type_name("TEXT");
+}
+
 void declareTurnout(CLI::App& command, Arguments& arguments) {
   takeFile(command, arguments);
   takeCrew(command, arguments, true);
@@ -27,7 +32,7 @@ void declarePin(CLI::App& command, Arguments& arguments) {
   takeTask(command, arguments);
   takeCrew(command, arguments, false);
   takeDay(command, arguments);
-  takeReason(command, arguments);
+  takeReasonIfAny(command, arguments);
   command.add_flag("--remove", arguments.remove, "Take the task's pins out instead");
   takeToday(command, arguments);
 }
@@ -42,7 +47,7 @@ void declareKeepOut(CLI::App& command, Arguments& arguments) {
                   "\"2027-04-09 06:00\"")
       ->type_name("\"DAY HH:MM\"");
   takeDay(command, arguments);
-  takeReason(command, arguments);
+  takeReasonIfAny(command, arguments);
   command.add_flag("--remove", arguments.remove, "Open the block again instead");
   takeToday(command, arguments);
 }
@@ -56,7 +61,7 @@ void declareWorkDay(CLI::App& command, Arguments& arguments) {
                   "Of the usual hours: 0 for a holiday or a day lost, 100 to work on a "
                   "day of rest")
       ->check(CLI::Range(0, 100));
-  takeReason(command, arguments);
+  takeReasonIfAny(command, arguments);
   command.add_flag("--remove", arguments.remove, "A day like any other instead");
   takeToday(command, arguments);
 }
