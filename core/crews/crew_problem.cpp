@@ -56,6 +56,12 @@ Seconds CrewProblem::lengthOf(int day) const {
   return at < dayLength.size() ? dayLength[at] : 0;
 }
 
+Seconds CrewProblem::lengthOf(const Gang& gang, int day) const {
+  const auto at = static_cast<std::size_t>(day);
+  return at < gang.length.size() ? std::min(gang.length[at], lengthOf(day))
+                                 : lengthOf(day);
+}
+
 Seconds CrewProblem::moveFrom(int block, int other) const {
   if (block == other) return 0;
   const auto from = static_cast<std::size_t>(block);
@@ -65,7 +71,7 @@ Seconds CrewProblem::moveFrom(int block, int other) const {
 
 Seconds CrewProblem::capacity(int day) const {
   Seconds sum = 0;
-  for (const Gang& gang : gangs) sum += gang.workersOn(day) * lengthOf(day);
+  for (const Gang& gang : gangs) sum += gang.workersOn(day) * lengthOf(gang, day);
   return sum;
 }
 

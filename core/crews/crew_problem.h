@@ -102,6 +102,8 @@ struct CrewProblem {
 
   /// 0 past the end of `dayLength`.
   Seconds lengthOf(int day) const;
+  /// How long this gang works on a day.
+  Seconds lengthOf(const Gang& gang, int day) const;
   /// 0 inside a block.
   Seconds moveFrom(int block, int other) const;
   /// Of all gangs, in worker-seconds: workers times how long they work.

@@ -169,6 +169,7 @@ void Dispatcher::queueGangs() {
     GangState& state = now_.gangs[at(gang)];
     const GangDay& today = problem_.gangDay(gang, day_);
     state.workers = today.workers;
+    state.dayEnd = today.length;
     state.forAll = today.forAll;
     state.block = -1;
     if (today.workers == 0) continue;
@@ -241,8 +242,8 @@ void Dispatcher::offerAny(const Turn& turn, const std::vector<int>& jobs, Offer&
 
 void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
   // No other block is worth the way there.
-  if (now_.gangs[at(turn.gang)].block >= 0 && dayLength_ - turn.now < 2 * leastMove_)
-    return;
+  const GangState& gang = now_.gangs[at(turn.gang)];
+  if (gang.block >= 0 && gang.dayEnd - turn.now < 2 * leastMove_) return;
   const auto skills = problem_.gangs[at(turn.gang)].skills;
   heads_.clear();
   for (int skill = 0; skill < static_cast<int>(now_.ranked.size()); ++skill)
@@ -275,7 +276,7 @@ void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
 /// block, as `score` counts it.
 std::int64_t Dispatcher::mostShareAway(const Turn& turn) const {
   if (now_.gangs[at(turn.gang)].block < 0 || values_.isStrictOrder()) return 1024;
-  const Seconds left = dayLength_ - turn.now;
+  const Seconds left = now_.gangs[at(turn.gang)].dayEnd - turn.now;
   const std::int64_t share = (left - leastMove_) * 1024 / left + 1;
   return share * share / 1024 + 1;
 }

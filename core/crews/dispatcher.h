@@ -51,6 +51,7 @@ private:
 
   struct GangState {
     int workers = 0;
+    Seconds dayEnd = 0;
     int block = -1;   ///< where it stands today
     int ownJob = -1;  ///< that it was at last, today or before
     Seconds forAll = 0;

@@ -58,7 +58,7 @@ int Dispatcher::roomFrom(const FlatJob& job, Seconds& begin) const {
 
 bool Dispatcher::fitTime(const Turn& turn, const FlatJob& job, Offer& offer) {
   const GangState& gang = now_.gangs[at(turn.gang)];
-  if (offer.begin >= dayLength_) return false;
+  if (offer.begin >= gang.dayEnd) return false;
   const int room = roomFrom(job, offer.begin);
   offer.workers = std::min(gang.workers, room);
   if (offer.begin >= dayLength_) {
@@ -70,7 +70,7 @@ bool Dispatcher::fitTime(const Turn& turn, const FlatJob& job, Offer& offer) {
     today_[at(offer.job)] = 0;
     cramped_.push_back(offer.job);
   }
-  offer.time = dayLength_ - offer.begin;
+  offer.time = gang.dayEnd - offer.begin;
   if (!job.young)
     offer.time = std::min(offer.time, gang.forAll - (offer.begin - turn.now));
   if (offer.workers <= 0 || offer.time <= 0) return false;
@@ -155,7 +155,7 @@ bool Dispatcher::fitRowByRow(const Turn& turn, const FlatJob& job, Offer& offer)
 bool Dispatcher::isLongerThanDay(const FlatJob& job, int gang, Seconds work) const {
   const GangDay& today = problem_.gangDay(gang, day_);
   const int most = problem_.blockMost[at(job.block)];
-  const Seconds whole = job.young ? dayLength_ : today.forAll;
+  const Seconds whole = job.young ? today.length : today.forAll;
   return work > workIn(whole, std::min(today.workers, most), problem_.pace(job, gang));
 }
 
@@ -197,7 +197,8 @@ std::int64_t Dispatcher::togetherness(const Turn& turn, int number) const {
   if (state.owner < 0) return 1024;
   if (state.owner == turn.gang) return stay_;
   const FlatJob& job = problem_.job(number);
-  const Seconds perDay = now_.gangs[at(state.owner)].workers * dayLength_;
+  const GangState& owner = now_.gangs[at(state.owner)];
+  const Seconds perDay = owner.workers * owner.dayEnd;
   const bool ownerHasTime = state.left <= (job.closes - day_) * perDay;
   return ownerHasTime ? leave_ : 1024;
 }

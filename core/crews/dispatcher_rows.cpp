@@ -51,7 +51,7 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
   state.owner = turn.gang;
   if (state.left == 0) today_[at(offer.job)] = 0;
   if (job.firstDone >= 0) wakeWaiting(offer, placed.end);
-  if (placed.end < dayLength_)
+  if (placed.end < gang.dayEnd)
     push({placed.end, 2 + problem_.gangs[at(turn.gang)].skillCount, turn.gang});
 }
 
@@ -149,7 +149,8 @@ void Dispatcher::wakeWaiting(const Offer& offer, Seconds end) {
     if (worth_[at(waiting)] > 0) woken_.push_back(waiting);
   }
   for (const int gang : idle_)
-    if (end < dayLength_) push({end, 2 + problem_.gangs[at(gang)].skillCount, gang});
+    if (end < now_.gangs[at(gang)].dayEnd)
+      push({end, 2 + problem_.gangs[at(gang)].skillCount, gang});
   idle_.clear();
 }
 

@@ -21,23 +21,11 @@ std::span<const Of> part(const std::vector<Of>& whole,
   return std::span{whole}.subspan(at(first), at(starts[at(of) + 1] - first));
 }
 
-/// The longest row keeps one worker for less than half of the shortest day, so that a
-/// gang that passes it over today loses little.
-bool rowsAreShort(const CrewProblem& problem, const CrewJob& job) {
-  Seconds shortest = 0;
-  for (int day = std::max(0, job.opens); day <= std::min(job.last, problem.days - 1);
-       ++day)
-    if (const Seconds length = problem.lengthOf(day); length > 0)
-      shortest = shortest == 0 ? length : std::min(shortest, length);
-  Seconds longest = 0;
-  for (const RowOfWork& row : job.rows) longest = std::max(longest, row.work);
-  return longest <= shortest / 2;
-}
-
 }  // namespace
 
 FlatProblem::FlatProblem(const CrewProblem& problem) : asked_{&problem} {
   TOPWIRE_REQUIRE(problem.skills <= 64);
+  findShortestDays();
   std::size_t rows = 0;
   for (const CrewJob& job : problem.jobs) rows += job.rows.size() + 1;
   sums_.reserve(rows);
@@ -51,6 +39,29 @@ FlatProblem::FlatProblem(const CrewProblem& problem) : asked_{&problem} {
     if (jobs[job].firstDay <= jobs[job].lastDay && jobs[job].rows > 0)
       byFirstDay.push_back(static_cast<int>(job));
   std::ranges::stable_sort(byFirstDay, {}, [this](int one) { return job(one).firstDay; });
+}
+
+void FlatProblem::findShortestDays() {
+  shortest_.assign(at(days()), 0);
+  for (const Gang& gang : asked_->gangs)
+    for (int day = 0; day < days(); ++day) {
+      const Seconds length = asked_->lengthOf(gang, day);
+      Seconds& shortest = shortest_[at(day)];
+      if (gang.workersOn(day) <= 0 || length == 0) continue;
+      shortest = shortest == 0 ? length : std::min(shortest, length);
+    }
+}
+
+/// The longest row keeps one worker for less than half of the shortest day, so that a
+/// gang that passes it over today loses little.
+bool FlatProblem::rowsAreShort(const CrewJob& job) const {
+  Seconds shortest = 0;
+  for (int day = std::max(0, job.opens); day <= std::min(job.last, days() - 1); ++day)
+    if (const Seconds length = shortest_[at(day)]; length > 0)
+      shortest = shortest == 0 ? length : std::min(shortest, length);
+  Seconds longest = 0;
+  for (const RowOfWork& row : job.rows) longest = std::max(longest, row.work);
+  return longest <= shortest / 2;
 }
 
 void FlatProblem::addJob(const CrewJob& asked) {
@@ -70,7 +81,7 @@ void FlatProblem::addJob(const CrewJob& asked) {
     job.firstPace = static_cast<int>(paces_.size());
     paces_.insert(paces_.end(), asked.pace.begin(), asked.pace.end());
   }
-  job.anyRowMayFit = !rowsAreShort(*asked_, asked);
+  job.anyRowMayFit = !rowsAreShort(asked);
   job.rowByRow = job.anyRowMayFit || !asked.needs.empty();
   addDays(asked, job);
   jobs.push_back(job);
@@ -105,11 +116,11 @@ void FlatProblem::addGangs() {
     gangs.push_back(gang);
     for (int day = 0; day < days(); ++day) {
       GangDay& of = gangDays_.emplace_back();
-      if (asked_->lengthOf(day) == 0 || asked.workersOn(day) <= 0) continue;
+      of.length = asked_->lengthOf(asked, day);
+      if (of.length == 0 || asked.workersOn(day) <= 0) continue;
       of.workers = asked.workersOn(day);
       const Seconds kept = std::max<Seconds>(0, asked.keptOn(day));
-      of.forAll = std::max<Seconds>(
-          0, asked_->lengthOf(day) - (kept + of.workers - 1) / of.workers);
+      of.forAll = std::max<Seconds>(0, of.length - (kept + of.workers - 1) / of.workers);
     }
   }
 }

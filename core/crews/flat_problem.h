@@ -41,7 +41,8 @@ struct FlatGang {
 /// Of one gang on one day.
 struct GangDay {
   int workers = 0;
-  Seconds forAll = 0;  ///< seconds from its day that are not kept for young trees
+  Seconds length = 0;
+  Seconds forAll = 0;  ///< of its length, what is not kept for young trees
 };
 
 /// A crew problem in few, flat arrays: what no dispatch changes.
@@ -77,6 +78,8 @@ public:
   int openSlots = 0;
 
 private:
+  void findShortestDays();
+  bool rowsAreShort(const CrewJob& job) const;
   void addJob(const CrewJob& asked);
   void addDays(const CrewJob& asked, FlatJob& job);
   void addGangs();
@@ -86,6 +89,7 @@ private:
   void addPins();
 
   const CrewProblem* asked_;
+  std::vector<Seconds> shortest_;  ///< by day: of the gangs at work; 0: none
   std::vector<Seconds> sums_;
   std::vector<char> openOn_;
   std::vector<int> paces_;

@@ -44,7 +44,7 @@ std::vector<GangClass> gangClasses(const CrewProblem& problem,
     same.kept.resize(ranges.size());
     for (std::size_t range = 0; range < ranges.size(); ++range)
       for (int day = ranges[range].first; day <= ranges[range].last; ++day) {
-        const Seconds all = gang.workersOn(day) * problem.lengthOf(day);
+        const Seconds all = gang.workersOn(day) * problem.lengthOf(gang, day);
         same.capacity[range] += all;
         same.kept[range] += std::clamp<Seconds>(gang.keptOn(day), 0, all);
       }

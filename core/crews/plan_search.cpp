@@ -25,7 +25,11 @@ constexpr std::array rules{DispatchRule{By::price, 2, 0.1},
 /// be done at full hours only is given up in time.
 LabourFlow withMoves(const CrewProblem& problem, const LabourFlow& flow) {
   CrewProblem less = problem;
-  for (Seconds& length : less.dayLength) length -= length / 20;
+  const auto shorten = [](std::vector<Seconds>& lengths) {
+    for (Seconds& length : lengths) length -= length / 20;
+  };
+  shorten(less.dayLength);
+  for (Gang& gang : less.gangs) shorten(gang.length);
   return solveLabourFlow(less, flow.ranges);
 }
 

@@ -68,7 +68,7 @@ private:
     for (const Gang& gang : problem_.gangs)
       for (int day = 0; day < problem_.days; ++day) {
         const auto all =
-            static_cast<double>(gang.workersOn(day) * problem_.lengthOf(day));
+            static_cast<double>(gang.workersOn(day) * problem_.lengthOf(gang, day));
         const double kept = std::min(all, static_cast<double>(gang.keptOn(day)));
         allRows_.push_back(addRow(GLP_UP, 0, all));
         otherRows_.push_back(addRow(GLP_UP, 0, all - kept));

@@ -31,6 +31,7 @@ private:
   const CrewJob& jobOf(const Stint& stint) const { return problem_.jobs[at(stint.job)]; }
 
   int paceOf(const Stint& stint) const;
+  Seconds dayOf(int gang, int day) const;
   Seconds wholeDay(const Stint& stint) const;
   void checkOrder();
   void checkStint(const Stint& stint);
@@ -75,13 +76,20 @@ int Checker::paceOf(const Stint& stint) const {
   return job.pace.empty() ? 1000 : job.pace[at(problem_.gangs[at(stint.gang)].crew)];
 }
 
+/// How long the gang works that day.
+Seconds Checker::dayOf(int gang, int day) const {
+  const std::vector<Seconds>& own = problem_.gangs[at(gang)].length;
+  const Seconds all = problem_.dayLength[at(day)];
+  return own.empty() ? all : std::min(own[at(day)], all);
+}
+
 /// Worker-seconds of the gang's whole day that this job could have.
 Seconds Checker::wholeDay(const Stint& stint) const {
   const CrewJob& job = jobOf(stint);
   const Gang& gang = problem_.gangs[at(stint.gang)];
   const int workers =
       std::min(gang.workers[at(stint.day)], problem_.blocks[at(job.block)].workersAtMost);
-  const Seconds all = problem_.dayLength[at(stint.day)];
+  const Seconds all = dayOf(stint.gang, stint.day);
   Seconds kept = 0;
   if (!job.young && !gang.keptForYoung.empty())
     kept = gang.keptForYoung[at(stint.day)] / gang.workers[at(stint.day)];
@@ -113,7 +121,7 @@ void Checker::checkStint(const Stint& stint) {
   if (at(stint.day) < job.shut.size() && job.shut[at(stint.day)]) fault(stint, "shut");
   if (stint.workers < 1 || stint.workers > gang.workers[at(stint.day)])
     fault(stint, "workers it has not got");
-  if (stint.begin < 0 || stint.end > problem_.dayLength[at(stint.day)])
+  if (stint.begin < 0 || stint.end > dayOf(stint.gang, stint.day))
     fault(stint, "beyond the day");
   for (const BlockShut& shut : block.shut)
     if (shut.day == stint.day && stint.begin < shut.from) fault(stint, "block is shut");
@@ -164,7 +172,7 @@ void Checker::checkGangDay(const std::vector<const Stint*>& stints) {
     if (stint.begin < before.end + move) fault(stint, "begins before it can be there");
   }
   if (gang.keptForYoung.empty()) return;
-  const Seconds all = gang.workers[at(day)] * problem_.dayLength[at(day)];
+  const Seconds all = gang.workers[at(day)] * dayOf(stints.front()->gang, day);
   if (others > 0 && others > all - gang.keptForYoung[at(day)])
     fault(*stints.front(), "takes what is kept for young trees");
 }
@@ -253,7 +261,7 @@ bool Checker::couldTake(
   const int workers = std::min(problem_.gangs[at(pin.gang)].workers[at(pin.day)],
                                problem_.blocks[at(job.block)].workersAtMost - there);
   if (workers < 1) return false;
-  Seconds time = problem_.dayLength[at(pin.day)] - begin;
+  Seconds time = dayOf(pin.gang, pin.day) - begin;
   if (!job.young) time = std::min(time, budget);
   return job.rows[at(row)].work * paceOf(trial) <= time * workers * 1000;
 }
@@ -269,7 +277,7 @@ void Checker::checkPin(const GangPin& pin, const std::vector<const Stint*>& stin
     if (i > 0) begin += problem_.moveFrom(jobOf(*stints[i - 1]).block, job.block);
     for (const BlockShut& shut : problem_.blocks[at(job.block)].shut)
       if (shut.day == pin.day) begin = std::max(begin, shut.from);
-    Seconds budget = problem_.dayLength[at(pin.day)] - others - (begin - now);
+    Seconds budget = dayOf(pin.gang, pin.day) - others - (begin - now);
     if (!gang.keptForYoung.empty()) {
       const int size = gang.workers[at(pin.day)];
       budget -= (gang.keptForYoung[at(pin.day)] + size - 1) / size;

@@ -94,10 +94,12 @@ void OddMaker::addGang() {
     gang.skills.push_back(numbers_.chance(0.7));
   const int size = numbers_.between(1, 6);
   const bool keeps = numbers_.chance(0.3);
+  const bool shorter = numbers_.chance(0.3);
   for (int day = 0; day < problem_.days; ++day) {
     const int there =
         numbers_.chance(0.15) ? 0 : std::max(1, size - numbers_.between(0, 1));
     gang.workers.push_back(there);
+    if (shorter) gang.length.push_back(Seconds{1800} * numbers_.between(0, 14));
     if (keeps)
       gang.keptForYoung.push_back(Seconds{600} * numbers_.between(0, 18) * there);
   }
