@@ -1,8 +1,5 @@
-#include "app/console/arguments.h"
-
+#include "app/console/argument_readers.h"
 #include "core/exchange/delimited_text.h"
-
-#include <CLI/CLI.hpp>
 
 #include <array>
 #include <utility>
@@ -10,18 +7,6 @@
 namespace topwire {
 
 namespace {
-
-/// Thrown to the command line's parser, which ends the reading; caught in commands.cpp.
-CLI::ValidationError notUsable(Phrase why, const std::string& typed) {
-  return CLI::ValidationError{inEnglish(Sentence{why, {typed}})};
-}
-
-Day readDay(const std::string& typed) {
-  if (const auto day = parseDay(typed)) return *day;
-  throw notUsable(
-      phrase("Console", "\"%1\" is no day of the calendar, written like 2027-04-06"),
-      typed);
-}
 
 RowSet readRows(const std::string& typed) {
   const ParsedRows read = parseRows(typed);
@@ -46,13 +31,6 @@ Season readSeason(const std::string& typed) {
       typed);
 }
 
-template <class T, class Read>
-CLI::Option* takeRead(
-    CLI::App& command, const char* name, T& into, Read read, const char* help) {
-  return command.add_option_function<std::string>(
-      name, [&into, read](const std::string& typed) { into = read(typed); }, help);
-}
-
 constexpr std::array states{TaskState::waiting,
                             TaskState::open,
                             TaskState::closing,
@@ -70,67 +48,23 @@ TaskState readState(const std::string& typed) {
                   typed);
 }
 
+}  // namespace
+
+CLI::ValidationError notUsable(Phrase why, const std::string& typed) {
+  return CLI::ValidationError{inEnglish(Sentence{why, {typed}})};
+}
+
+Day readDay(const std::string& typed) {
+  if (const auto day = parseDay(typed)) return *day;
+  throw notUsable(
+      phrase("Console", "\"%1\" is no day of the calendar, written like 2027-04-06"),
+      typed);
+}
+
 double readFigure(const std::string& typed) {
   if (const auto figure = parseNumber(typed)) return *figure;
   throw notUsable(phrase("Console", "\"%1\" is no number, written like -3.5"), typed);
 }
-
-TemperatureUnit readTemperatureUnit(const std::string& typed) {
-  if (typed == "C") return TemperatureUnit::celsius;
-  if (typed == "F") return TemperatureUnit::fahrenheit;
-  if (typed == "tenths") return TemperatureUnit::tenthsOfCelsius;
-  throw notUsable(
-      phrase("Console", "\"%1\" is no unit of temperature; it is C, F or tenths"), typed);
-}
-
-RainUnit readRainUnit(const std::string& typed) {
-  if (typed == "mm") return RainUnit::millimetres;
-  if (typed == "in") return RainUnit::inches;
-  if (typed == "tenths") return RainUnit::tenthsOfMillimetres;
-  throw notUsable(phrase("Console", "\"%1\" is no unit of rain; it is mm, in or tenths"),
-                  typed);
-}
-
-/// A file of weather, and what the file itself leaves open.
-CLI::Option* takeImport(CLI::App& command, Arguments& arguments) {
-  auto* import = command
-                     .add_option("--import",
-                                 arguments.weatherFile,
-                                 "Daily weather to bring in: GHCN-Daily (.dly or by "
-                                 "station), daily summaries, or a CSV with a date, a "
-                                 "minimum and a maximum")
-                     ->type_name("PATH");
-  command
-      .add_option(
-          "--station", arguments.station, "Which one, where the file holds several")
-      ->type_name("ID")
-      ->needs(import);
-  command.add_flag("--forecast", arguments.forecast, "The file is a forecast as a whole")
-      ->needs(import);
-  return import;
-}
-
-/// One day's figures.
-CLI::Option* takeFigures(CLI::App& command, Arguments& arguments) {
-  auto* day = takeRead(command,
-                       "--day",
-                       arguments.day,
-                       readDay,
-                       "The day to type in (YYYY-MM-DD); a day to come is a forecast")
-                  ->type_name("DAY");
-  takeRead(command, "--min", arguments.minimum, readFigure, "Its minimum")
-      ->type_name("N")
-      ->needs(day);
-  takeRead(command, "--max", arguments.maximum, readFigure, "Its maximum")
-      ->type_name("N")
-      ->needs(day);
-  takeRead(command, "--rain", arguments.rain, readFigure, "Its rain")
-      ->type_name("N")
-      ->needs(day);
-  return day;
-}
-
-}  // namespace
 
 void takeFile(CLI::App& command, Arguments& arguments) {
   command.add_option("FILE", arguments.file, "The orchard file")
@@ -249,9 +183,9 @@ void takeBy(CLI::App& command, Arguments& arguments, bool required) {
       ->type_name("NAME");
 }
 
-void takeReason(CLI::App& command, Arguments& arguments) {
-  command.add_option("--reason", arguments.reason, "Why it is set aside")
-      ->required()
+void takeReason(CLI::App& command, Arguments& arguments, bool required) {
+  command.add_option("--reason", arguments.reason, "Why, for whoever looks next")
+      ->required(required)
       ->type_name("TEXT");
 }
 
@@ -317,33 +251,6 @@ void takeClosing(CLI::App& command, Arguments& arguments) {
       ->type_name("YEAR");
   command.add_flag(
       "--accept", arguments.accept, "Close the season with everything as it is proposed");
-}
-
-void takeWeather(CLI::App& command, Arguments& arguments) {
-  auto* import = takeImport(command, arguments);
-  auto* day = takeFigures(command, arguments);
-  auto* past = command
-                   .add_option("--past",
-                               arguments.pastFile,
-                               "Dates of stages in past seasons to bring in: a CSV with "
-                               "a cultivar, a stage and a date")
-                   ->type_name("PATH");
-  import->excludes(day)->excludes(past);
-  day->excludes(past);
-  takeRead(command,
-           "--unit",
-           arguments.temperatureUnit,
-           readTemperatureUnit,
-           "Unit of the temperatures: C, F or tenths (of C); else what a file says, for "
-           "a day typed in the orchard's unit")
-      ->type_name("UNIT");
-  takeRead(command,
-           "--rain-unit",
-           arguments.rainUnit,
-           readRainUnit,
-           "Unit of rain: mm, in or tenths (of mm); else what a file says, for a day "
-           "typed in the orchard's unit")
-      ->type_name("UNIT");
 }
 
 void takeProgramme(CLI::App& command, Arguments& arguments) {

@@ -107,7 +107,7 @@ void takeState(CLI::App& command, Arguments& arguments);
 void takeRows(CLI::App& command, Arguments& arguments);
 void takeWork(CLI::App& command, Arguments& arguments);
 void takeBy(CLI::App& command, Arguments& arguments, bool required);
-void takeReason(CLI::App& command, Arguments& arguments);
+void takeReason(CLI::App& command, Arguments& arguments, bool required);
 void takeDescription(CLI::App& command, Arguments& arguments);
 void takeLast(CLI::App& command, Arguments& arguments);
 void takeSheet(CLI::App& command, Arguments& arguments);

@@ -1,3 +1,4 @@
+#include "app/console/crew_book.h"
 #include "app/console/on_file.h"
 #include "core/calendar/clock_time.h"
 #include "core/crews/crew_words.h"
@@ -40,35 +41,6 @@ Supposition supposedBy(const Arguments& arguments) {
   if (arguments.from) supposed.lost.push_back({*arguments.from, *arguments.to});
   return supposed;
 }
-
-/// An orchard as of today, with what its crew plan is made from.
-class CrewBook {
-public:
-  CrewBook(const Orchard& orchard, const Trade& trade, Day today)
-      : orchard_(&orchard)
-      , trade_(&trade)
-      , today_(today)
-      , plan_(planTasks(orchard, trade, plannedSeasons(orchard, today), today))
-      , views_(viewsOf(orchard, plan_, today))
-      , outlooks_(outlooksOf(orchard, trade, today)) {}
-
-  CrewPlan planned(const Supposition& supposed, int evaluations) const {
-    return planCrews(
-        crewQuestion(
-            *orchard_, *trade_, views_, outlooks_, today_, crewPlanDays, supposed),
-        {evaluations, 1});
-  }
-
-  const Task* task(const TaskKey& key) const { return plan_.find(key); }
-
-private:
-  const Orchard* orchard_;
-  const Trade* trade_;
-  Day today_;
-  Plan plan_;
-  std::vector<TaskView> views_;
-  Outlooks outlooks_;
-};
 
 std::vector<std::string> fullColumns() {
   return {"crew",

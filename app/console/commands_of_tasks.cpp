@@ -46,7 +46,7 @@ void declareUntick(CLI::App& command, Arguments& arguments) {
 void declareSetAside(CLI::App& command, Arguments& arguments) {
   takeFile(command, arguments);
   takeTask(command, arguments);
-  takeReason(command, arguments);
+  takeReason(command, arguments, true);
   takeBy(command, arguments, false);
   takeToday(command, arguments);
 }
@@ -130,20 +130,12 @@ Table narrowed(const Table& table) {
   return narrow;
 }
 
-Done checkBlock(const Orchard& orchard, const std::string& name) {
-  if (name.empty() || blockByName(orchard, name) != nullptr) return {};
-  std::string names;
-  for (const Block* block : blocksInOrder(orchard))
-    names += (names.empty() ? "" : ", ") + block->name;
-  return refuse(
-      {phrase("Console", "There is no block \"%1\"; there are: %2."), {name, names}});
-}
-
 Answer runTasks(Surroundings& surroundings, const Arguments& arguments) {
   return askFile(surroundings, arguments, [&](const OpenedOrchard& opened) -> Answer {
     const Orchard& orchard = opened.orchard;
-    if (const Done known = checkBlock(orchard, arguments.block); !known)
-      return problemsOf(known);
+    if (!arguments.block.empty())
+      if (const auto known = findBlock(orchard, arguments.block); !known)
+        return problemsOf(known);
     const Trade& trade = surroundings.trade;
     const SeasonSpan seasons = seasonsAskedFor(orchard, arguments);
     const Plan plan = planTasks(orchard, trade, seasons, arguments.today);

@@ -1,3 +1,4 @@
+#include "app/console/crew_book.h"
 #include "app/console/on_file.h"
 #include "core/calendar/clock_time.h"
 #include "core/crews/plan_and_done.h"
@@ -11,11 +12,6 @@
 namespace topwire {
 
 namespace {
-
-void takeReasonIfAny(CLI::App& command, Arguments& arguments) {
-  command.add_option("--reason", arguments.reason, "Why, for whoever looks next")
-      ->type_name("TEXT");
-}
 
 void declareTurnout(CLI::App& command, Arguments& arguments) {
   takeFile(command, arguments);
@@ -32,7 +28,7 @@ void declarePin(CLI::App& command, Arguments& arguments) {
   takeTask(command, arguments);
   takeCrew(command, arguments, false);
   takeDay(command, arguments);
-  takeReasonIfAny(command, arguments);
+  takeReason(command, arguments, false);
   command.add_flag("--remove", arguments.remove, "Take the task's pins out instead");
   takeToday(command, arguments);
 }
@@ -47,7 +43,7 @@ void declareKeepOut(CLI::App& command, Arguments& arguments) {
                   "\"2027-04-09 06:00\"")
       ->type_name("\"DAY HH:MM\"");
   takeDay(command, arguments);
-  takeReasonIfAny(command, arguments);
+  takeReason(command, arguments, false);
   command.add_flag("--remove", arguments.remove, "Open the block again instead");
   takeToday(command, arguments);
 }
@@ -61,7 +57,7 @@ void declareWorkDay(CLI::App& command, Arguments& arguments) {
                   "Of the usual hours: 0 for a holiday or a day lost, 100 to work on a "
                   "day of rest")
       ->check(CLI::Range(0, 100));
-  takeReasonIfAny(command, arguments);
+  takeReason(command, arguments, false);
   command.add_flag("--remove", arguments.remove, "A day like any other instead");
   takeToday(command, arguments);
 }
@@ -86,15 +82,6 @@ Result<CrewId> findCrew(const Orchard& orchard, const std::string& name) {
     return refuse({phrase("Console", "There is no crew \"%1\"."), {name}});
   return refuse({phrase("Console", "There is no crew \"%1\"; the nearest is \"%2\"."),
                  {name, nearest}});
-}
-
-Result<BlockId> findBlock(const Orchard& orchard, const std::string& name) {
-  if (const Block* block = blockByName(orchard, name)) return block->id;
-  std::string names;
-  for (const Block* block : blocksInOrder(orchard))
-    names += (names.empty() ? "" : ", ") + block->name;
-  return refuse(
-      {phrase("Console", "There is no block \"%1\"; there are: %2."), {name, names}});
 }
 
 Answer runTurnout(Surroundings& surroundings, const Arguments& arguments) {
@@ -175,15 +162,16 @@ Checked<Change> reopened(const Orchard& orchard, BlockId block, Day day) {
 Answer runKeepOut(Surroundings& surroundings, const Arguments& arguments) {
   return changeFile(surroundings, arguments, [&](Workbench& bench) -> Checked<Sentence> {
     const Orchard& orchard = bench.orchard();
-    const auto block = findBlock(orchard, arguments.block);
-    if (!block) return problemsOf(block);
+    const auto found = findBlock(orchard, arguments.block);
+    if (!found) return problemsOf(found);
+    const BlockId block = (*found)->id;
     if (arguments.remove)
-      return perform(bench, reopened(orchard, *block, dayMeant(arguments)));
+      return perform(bench, reopened(orchard, block, dayMeant(arguments)));
     const auto until = readMoment(arguments.crews.until);
     if (!until) return problemsOf(until);
     BlockClosure closure;
     closure.id = bench.ids().next<ClosureId>();
-    closure.block = *block;
+    closure.block = block;
     closure.from = dayMeant(arguments);
     closure.until = until->day;
     closure.untilMinute = until->minute;
@@ -206,14 +194,8 @@ Answer runAccept(Surroundings& surroundings, const Arguments& arguments) {
   return changeFile(surroundings, arguments, [&](Workbench& bench) -> Checked<Sentence> {
     const Orchard& orchard = bench.orchard();
     const Day today = arguments.today;
-    const Plan tasks = planTasks(orchard, trade, plannedSeasons(orchard, today), today);
-    const CrewPlan plan = planCrews(crewQuestion(orchard,
-                                                 trade,
-                                                 viewsOf(orchard, tasks, today),
-                                                 outlooksOf(orchard, trade, today),
-                                                 today,
-                                                 crewPlanDays),
-                                    {});
+    const CrewBook book{orchard, trade, today};
+    const CrewPlan plan = book.planned({}, SearchLimits{}.evaluations);
     const auto jobs = plannedJobs(lanesOn(orchard, plan, today), today);
     return perform(bench, acceptPlan(orchard, today, jobs));
   });

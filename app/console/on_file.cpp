@@ -122,6 +122,15 @@ Words titleIn(const Orchard& orchard, const Trade& trade, const Task& task) {
   return titleOf(task, operationOf(orchard, trade.programmes, task.key));
 }
 
+Result<const Block*> findBlock(const Orchard& orchard, const std::string& name) {
+  if (const Block* block = blockByName(orchard, name)) return block;
+  std::string names;
+  for (const Block* block : blocksInOrder(orchard))
+    names += (names.empty() ? "" : ", ") + block->name;
+  return refuse(
+      {phrase("Console", "There is no block \"%1\"; there are: %2."), {name, names}});
+}
+
 Result<const Planting*> findPlanting(const Orchard& orchard, const std::string& code) {
   if (const Planting* planting = plantingByCode(orchard, code)) return planting;
   std::vector<std::string> codes;

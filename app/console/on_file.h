@@ -27,6 +27,7 @@ Result<Task> findTask(const Orchard& orchard,
                       const std::string& text,
                       Day today);
 Words titleIn(const Orchard& orchard, const Trade& trade, const Task& task);
+Result<const Block*> findBlock(const Orchard& orchard, const std::string& name);
 Result<const Planting*> findPlanting(const Orchard& orchard, const std::string& code);
 /// A day for a record: the one given, else today; none that is still to come.
 Result<Day> dayOfRecord(const Arguments& arguments);

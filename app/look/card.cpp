@@ -43,6 +43,12 @@ QLabel* mutedLabel(const QString& text, TypeSize size) {
   return label;
 }
 
+QLabel* wrapping(QLabel* label) {
+  label->setWordWrap(true);
+  label->setMinimumWidth(1);
+  return label;
+}
+
 QWidget* hairline() {
   return new Hairline;
 }

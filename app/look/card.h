@@ -26,6 +26,8 @@ private:
 QLabel* textLabel(const QString& text, TypeSize size = TypeSize::body, bool bold = false);
 /// The same in the muted colour.
 QLabel* mutedLabel(const QString& text, TypeSize size = TypeSize::small);
+/// As narrow as its column asks, on as many lines as it then needs.
+QLabel* wrapping(QLabel* label);
 /// A dividing line one pixel high.
 QWidget* hairline();
 

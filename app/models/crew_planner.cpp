@@ -56,7 +56,7 @@ CrewQuestion CrewPlanner::question() const {
                       session_->views(),
                       session_->outlooks(),
                       session_->today(),
-                      crewPlanDays);
+                      crewPlanDays(session_->today()));
 }
 
 SearchLimits CrewPlanner::limits(const CrewQuestion& asked) const {

@@ -16,11 +16,6 @@ namespace {
 
 constexpr int indent = 20;
 
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  return label;
-}
-
 bool isToldAlways(const ReviewedTask& task) {
   return task.outcome != TaskOutcome::done && task.outcome != TaskOutcome::ahead;
 }

@@ -53,18 +53,16 @@ CrewsCard::CrewsCard(Session& session, Questions& questions, QWidget* parent)
 
 std::vector<CrewsCard::Line> CrewsCard::linesNow() const {
   std::vector<Line> lines;
-  for (const auto& [id, crew] : session_->orchard().crews) {
+  for (const Crew* held : crewsInOrder(session_->orchard())) {
+    const Crew& crew = *held;
     const QString workers =
         crew.workers == 1 ? tr("1 worker") : tr("%1 workers").arg(crew.workers);
     const QString skills = crew.skills.empty() ? tr("all-round") : namesText(crew.skills);
     const QString hours = QLocale{}.toString(crew.hoursPerDay, 'g', 4);
-    lines.push_back({id,
+    lines.push_back({crew.id,
                      QString::fromStdString(crew.name),
                      tr("%1, %2 h a day · %3").arg(workers, hours, skills)});
   }
-  std::ranges::sort(lines, [](const Line& one, const Line& other) {
-    return one.name.localeAwareCompare(other.name) < 0;
-  });
   return lines;
 }
 

@@ -5,6 +5,7 @@
 #include "app/models/days_ahead.h"
 #include "app/windows/task_row.h"
 #include "app/words/say.h"
+#include "core/calendar/clock_time.h"
 
 #include <QHBoxLayout>
 #include <QPainter>
@@ -16,12 +17,6 @@ namespace {
 constexpr int minutesPerHour = 60;
 constexpr int tickLength = 5;
 constexpr int iconSide = 14;
-
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
-}
 
 QString sourceText(WeatherSource source) {
   switch (source) {
@@ -57,7 +52,7 @@ void HourAxis::paintEvent(QPaintEvent*) {
     const int x = std::min(static_cast<int>(axis_.placeOf(minute, width())), width() - 1);
     painter.setPen(base.outline);
     painter.drawLine(x, 0, x, tickLength);
-    const QString text = clockText(minute);
+    const QString text = QString::fromStdString(clockText(minute));
     const int wide = metrics.horizontalAdvance(text);
     const int left = std::clamp(x - wide / 2, 0, std::max(0, width() - wide));
     if (left < free) continue;

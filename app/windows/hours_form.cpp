@@ -18,12 +18,6 @@ constexpr int rowsWidth = 150;
 constexpr int linesShown = 4;
 constexpr int lineHeight = 44;
 
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
-}
-
 /// Of a planned job's rows, those with any tick on its day.
 RowSet tickedRows(const Orchard& orchard, const PlannedJob& job) {
   RowSet rows;

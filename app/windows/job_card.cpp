@@ -55,12 +55,6 @@ private:
   static constexpr int pinSide = 13;
 };
 
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
-}
-
 }  // namespace
 
 JobCard::JobCard(Session& session,

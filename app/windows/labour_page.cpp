@@ -7,6 +7,7 @@
 #include "app/words/say.h"
 
 #include <QScrollArea>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -19,6 +20,7 @@ namespace {
 constexpr int fortnight = 13;
 constexpr int mostWorkers = 99;
 constexpr int mostDaysLater = 30;
+constexpr int dateWidth = 150;
 
 QString hoursPlain(double hours) {
   return LabourPage::tr("%1 h").arg(voiceIn(language()).count(std::llround(hours)));
@@ -51,9 +53,10 @@ QWidget* field(const QString& words, QWidget* editor) {
   lines->setSpacing(4);
   auto* label = textLabel(words, TypeSize::small);
   label->setBuddy(editor);
+  editor->setMinimumHeight(measure::buttonHeight);
   lines->addWidget(label);
   lines->addWidget(editor);
-  lines->addStretch();
+  both->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
   return both;
 }
 
@@ -87,8 +90,8 @@ LabourPage::LabourPage(Session& session, QWidget* parent)
     : QWidget(parent)
     , session_(&session)
     , head_(new PageHead)
-    , summary_(textLabel({}, TypeSize::head))
-    , empty_(textLabel({}, TypeSize::head)) {
+    , summary_(wrapping(textLabel({}, TypeSize::head)))
+    , empty_(wrapping(textLabel({}, TypeSize::head))) {
   setObjectName(QStringLiteral("labourPage"));
   auto* inside = new QWidget;
   auto* lines = new QVBoxLayout{inside};
@@ -120,11 +123,11 @@ QWidget* LabourPage::makeKnown() {
   auto* card = new Card{QPalette::Base};
   auto* lines = new QVBoxLayout{card};
   lines->addWidget(textLabel(tr("As it is known"), TypeSize::name, true));
-  lines->addWidget(mutedLabel(
+  lines->addWidget(wrapping(mutedLabel(
       tr("Filled: planned. Dashed: wanted, each job spread over its window. Line: what "
-         "the crews can work. Hatched: past its closing at the week's end.")));
+         "the crews can work. Hatched: past its closing at the week's end."))));
   strip_ = new LabourStrip;
-  reading_ = textLabel({}, TypeSize::small);
+  reading_ = wrapping(textLabel({}, TypeSize::small));
   lines->addWidget(strip_);
   lines->addWidget(reading_);
   connect(strip_, &LabourStrip::read, reading_, &QLabel::setText);
@@ -135,8 +138,6 @@ QWidget* LabourPage::makeFields() {
   auto* card = new Card{QPalette::Base};
   auto* lines = new QVBoxLayout{card};
   lines->addWidget(textLabel(tr("What if"), TypeSize::name, true));
-  auto* line = new QHBoxLayout;
-  line->setSpacing(16);
   workers_ = new QSpinBox;
   workers_->setObjectName(QStringLiteral("workersMore"));
   workers_->setRange(0, mostWorkers);
@@ -149,13 +150,17 @@ QWidget* LabourPage::makeFields() {
   lostFrom_->setObjectName(QStringLiteral("lostFrom"));
   lostTo_ = dayField();
   lostTo_->setObjectName(QStringLiteral("lostTo"));
-  line->addWidget(field(tr("&More people, for any work"), workers_));
-  line->addWidget(field(tr("Stages not seen yet: days &later"), later_));
-  line->addWidget(field(QString{}, lose_));
-  line->addWidget(field(tr("Fr&om"), lostFrom_));
-  line->addWidget(field(tr("Unt&il"), lostTo_));
-  line->addStretch();
-  lines->addLayout(line);
+  for (QDateEdit* day : {lostFrom_, lostTo_}) day->setMinimumWidth(dateWidth);
+  const auto addLine = [lines](const std::vector<QWidget*>& fields) {
+    auto* line = new QHBoxLayout;
+    line->setSpacing(16);
+    for (QWidget* one : fields) line->addWidget(one, 0, Qt::AlignBottom);
+    line->addStretch();
+    lines->addLayout(line);
+  };
+  addLine({field(tr("&More people, for any work"), workers_),
+           field(tr("Stages not seen yet: days &later"), later_)});
+  addLine({lose_, field(tr("Fr&om"), lostFrom_), field(tr("Unt&il"), lostTo_)});
   for (QSpinBox* box : {workers_, later_})
     connect(box, &QSpinBox::valueChanged, this, &LabourPage::showComparison);
   connect(lose_, &QCheckBox::toggled, this, &LabourPage::showComparison);
@@ -167,10 +172,10 @@ QWidget* LabourPage::makeFields() {
 QWidget* LabourPage::makeSupposed() {
   auto* card = new Card{QPalette::Base};
   auto* lines = new QVBoxLayout{card};
-  nothingSupposed_ = mutedLabel(
+  nothingSupposed_ = wrapping(mutedLabel(
       tr("Choose more people, days lost or a later spring, and the two stand here side "
          "by side."),
-      TypeSize::body);
+      TypeSize::body));
   lines->addWidget(nothingSupposed_);
   supposedPart_ = new QWidget;
   auto* part = new QVBoxLayout{supposedPart_};
@@ -178,7 +183,7 @@ QWidget* LabourPage::makeSupposed() {
   part->addWidget(textLabel(tr("As supposed"), TypeSize::name, true));
   supposedStrip_ = new LabourStrip;
   supposedStrip_->setObjectName(QStringLiteral("supposedStrip"));
-  supposedReading_ = textLabel({}, TypeSize::small);
+  supposedReading_ = wrapping(textLabel({}, TypeSize::small));
   part->addWidget(supposedStrip_);
   part->addWidget(supposedReading_);
   connect(supposedStrip_, &LabourStrip::read, supposedReading_, &QLabel::setText);
@@ -201,14 +206,25 @@ QWidget* LabourPage::makeSupposed() {
 
 void LabourPage::startAnew() {
   if (session_->isOpen()) {
-    suppose({});
-    lostFrom_->setDate(dateOf(session_->today()));
-    lostTo_->setDate(dateOf(plusDays(session_->today(), fortnight)));
+    const Day today = session_->today();
+    fill({0, {{today, plusDays(today, fortnight)}}, 0});
+    fill({});
   }
   refresh();
 }
 
 void LabourPage::suppose(const Supposition& supposed) {
+  fill(supposed);
+  showComparison();
+}
+
+/// Without planning at each field.
+void LabourPage::fill(const Supposition& supposed) {
+  const QSignalBlocker people{workers_};
+  const QSignalBlocker stages{later_};
+  const QSignalBlocker lose{lose_};
+  const QSignalBlocker from{lostFrom_};
+  const QSignalBlocker to{lostTo_};
   workers_->setValue(supposed.workersMore);
   later_->setValue(supposed.springLaterBy);
   lose_->setChecked(!supposed.lost.empty());
@@ -233,7 +249,7 @@ CrewPlan LabourPage::planned(const Supposition& supposed) const {
                                 session_->views(),
                                 session_->outlooks(),
                                 session_->today(),
-                                crewPlanDays,
+                                crewPlanDays(session_->today()),
                                 supposed),
                    {0, 1});
 }

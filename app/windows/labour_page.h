@@ -34,6 +34,7 @@ private:
   QWidget* makeFields();
   QWidget* makeSupposed();
   void startAnew();
+  void fill(const Supposition& supposed);
   void refresh();
   void showComparison();
   Supposition supposition() const;

@@ -56,12 +56,6 @@ private:
   TaskState state_;
 };
 
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
-}
-
 void empty(QLayout& layout) {
   while (QLayoutItem* item = layout.takeAt(0)) {
     if (QWidget* widget = item->widget()) {

@@ -41,12 +41,6 @@ QString nitrogenText(const Nutrition& nitrogen, UnitSystem units) {
   return QString::fromStdString(amountText(nitrogen, units));
 }
 
-QLabel* wrapping(QLabel* label) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
-}
-
 }  // namespace
 
 TargetsCard::TargetsCard(Session& session, QWidget* parent)

@@ -17,10 +17,8 @@ namespace topwire {
 namespace {
 
 QLabel* wrapping(QLabel* label, const char* name) {
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
   label->setObjectName(QLatin1String(name));
-  return label;
+  return topwire::wrapping(label);
 }
 
 }  // namespace

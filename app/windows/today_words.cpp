@@ -3,6 +3,7 @@
 #include "app/windows/block_words.h"
 #include "app/windows/task_words.h"
 #include "app/words/say.h"
+#include "core/calendar/clock_time.h"
 
 #include <QStringList>
 
@@ -27,8 +28,8 @@ QString hoursOf(double hours) {
 }
 
 QString whenText(const CrewLane& lane, const LaneJob& job) {
-  const QString hours =
-      clockText(job.startMinute) + rangeDash() + clockText(job.endMinute);
+  const QString hours = QString::fromStdString(clockText(job.startMinute)) + rangeDash()
+                        + QString::fromStdString(clockText(job.endMinute));
   if (lane.gangs < 2 && job.workers == lane.workers) return hours;
   const QString workers = sayCounted(
       job.workers, phrase("Today", "%1 worker"), phrase("Today", "%1 workers"));
@@ -36,12 +37,6 @@ QString whenText(const CrewLane& lane, const LaneJob& job) {
 }
 
 }  // namespace
-
-QString clockText(int minute) {
-  return QStringLiteral("%1:%2")
-      .arg(minute / minutesPerHour, 2, 10, QLatin1Char('0'))
-      .arg(minute % minutesPerHour, 2, 10, QLatin1Char('0'));
-}
 
 QString turnoutText(const CrewLane& lane) {
   if (lane.hours <= 0) return say(Sentence{phrase("Today", "nobody works")});

@@ -14,8 +14,6 @@ namespace topwire {
 inline constexpr int crewHeadWidth = 136;
 inline constexpr int crewHeadGap = 16;
 
-/// "06:30", from minutes after midnight.
-QString clockText(int minute);
 /// "of 7, 48 hours", "all 4, 32 hours", "day off".
 QString turnoutText(const CrewLane& lane);
 /// "row 4", "rows 9–24", or "all 28 rows" where the task has no others.

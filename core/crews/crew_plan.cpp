@@ -1,6 +1,9 @@
 #include "core/crews/crew_plan.h"
 
+#include "core/base/contract.h"
+#include "core/calendar/iso_week.h"
 #include "core/crews/crew_hands.h"
+#include "core/crews/hours.h"
 
 #include <algorithm>
 #include <map>
@@ -12,12 +15,7 @@ namespace topwire {
 
 namespace {
 
-constexpr double secondsPerHour = 3600;
 constexpr int secondsPerMinute = 60;
-
-double hoursOf(Seconds seconds) {
-  return static_cast<double>(seconds) / secondsPerHour;
-}
 
 /// The last day on which a job closes in time. Work that is late already counts as work
 /// to be done while it is of use, not as a window to be met.
@@ -49,6 +47,26 @@ LabourFlow pricesFor(const CrewQuestion& question, const CrewPlan& earlier) {
   return flow;
 }
 
+/// Warnings of an earlier plan as far as their jobs are still asked for.
+std::vector<Shortage> stillAsked(const CrewQuestion& question,
+                                 const CrewQuestion& earlier,
+                                 const std::vector<Shortage>& told) {
+  std::map<TaskKey, int> jobs;
+  for (const TaskKey& task : question.tasks)
+    jobs.emplace(task, static_cast<int>(jobs.size()));
+  std::vector<Shortage> still;
+  for (Shortage shortage : told) {
+    std::vector<int> found;
+    for (const int job : shortage.jobs) {
+      const auto now = jobs.find(earlier.tasks[static_cast<std::size_t>(job)]);
+      if (now != jobs.end()) found.push_back(now->second);
+    }
+    shortage.jobs = std::move(found);
+    if (!shortage.jobs.empty()) still.push_back(std::move(shortage));
+  }
+  return still;
+}
+
 /// The same plan made again with nobody on the way; never worse than with moves.
 Loss lossWithoutMoves(const CrewPlan& plan) {
   CrewProblem still = plan.question.problem;
@@ -60,12 +78,6 @@ Loss lossWithoutMoves(const CrewPlan& plan) {
 
 int minuteOfDay(const CrewQuestion& question, Seconds sinceStart) {
   return question.startMinute + static_cast<int>(sinceStart / secondsPerMinute);
-}
-
-bool isPinned(const CrewProblem& problem, const Stint& stint) {
-  return std::ranges::any_of(problem.pins, [&stint](const GangPin& pin) {
-    return pin.gang == stint.gang && pin.job == stint.job && pin.day == stint.day;
-  });
 }
 
 RowSet rowsOf(const CrewJob& job, const Stint& stint) {
@@ -92,8 +104,13 @@ public:
     const CrewQuestion& question = plan_->question;
     for (int crew = 0; crew < static_cast<int>(question.crews.size()); ++crew)
       addLane(crew);
-    for (const Stint& stint : plan_->schedule.stints)
-      if (stint.day == day_) addJob(stint);
+    const Stint* before = nullptr;
+    for (const Stint& stint : plan_->schedule.stints) {
+      if (stint.day != day_) continue;
+      if (before != nullptr && before->gang == stint.gang) takeMove(*before, stint);
+      addJob(stint);
+      before = &stint;
+    }
     for (CrewLane& lane : lanes_) lane.idle = std::max(0.0, lane.idle);
     return std::move(lanes_);
   }
@@ -120,10 +137,20 @@ private:
   }
 
   Seconds gangHours(const Gang& gang) const {
-    const auto at = static_cast<std::size_t>(day_);
-    const Seconds length =
-        gang.length.empty() ? plan_->question.problem.dayLength[at] : gang.length[at];
-    return gang.workers[at] * length;
+    return gang.workersOn(day_) * plan_->question.problem.lengthOf(gang, day_);
+  }
+
+  /// The whole gang is on the way, however few of it the block has room for.
+  void takeMove(const Stint& from, const Stint& to) {
+    const CrewProblem& problem = plan_->question.problem;
+    const auto place = lanesByGang_.find(to.gang);
+    if (place == lanesByGang_.end()) return;
+    const auto blockOf = [&problem](const Stint& stint) {
+      return problem.jobs[static_cast<std::size_t>(stint.job)].block;
+    };
+    const Gang& gang = problem.gangs[static_cast<std::size_t>(to.gang)];
+    lanes_[place->second.first].idle -=
+        hoursOf(gang.workersOn(day_) * problem.moveFrom(blockOf(from), blockOf(to)));
   }
 
   void addJob(const Stint& stint) {
@@ -201,6 +228,13 @@ bool isAmong(const std::vector<WindowAtRisk>& risks, const WindowAtRisk& risk) {
 
 }  // namespace
 
+int crewPlanDays(Day first) {
+  constexpr int weeks = 26;
+  constexpr int daysOfWeek = 7;
+  const Day monday = daysOf(isoWeekOf(first)).first;
+  return daysBetween(first, plusDays(monday, weeks * daysOfWeek));
+}
+
 CrewPlan planCrews(CrewQuestion question, const SearchLimits& limits) {
   CrewPlan plan;
   plan.question = std::move(question);
@@ -213,12 +247,14 @@ CrewPlan planCrews(CrewQuestion question, const SearchLimits& limits) {
 }
 
 CrewPlan replanCrews(CrewQuestion question, const CrewPlan& earlier) {
+  TOPWIRE_REQUIRE(question.first == earlier.question.first);
   CrewPlan plan;
   plan.flow = pricesFor(question, earlier);
+  plan.late = stillAsked(question, earlier.question, earlier.late);
+  plan.lost = stillAsked(question, earlier.question, earlier.lost);
   plan.question = std::move(question);
   plan.schedule = dispatch(plan.question.problem, plan.flow, {});
   plan.withoutMoves = std::min(earlier.withoutMoves, plan.schedule.loss);
-  findWarnings(plan);
   return plan;
 }
 
@@ -243,14 +279,12 @@ std::vector<WindowAtRisk> windowsAtRisk(const CrewPlan& plan) {
 }
 
 std::vector<DayWorth> worthOfDays(const CrewPlan& plan, int days) {
-  constexpr double thousandths = 1000;
   std::vector<DayWorth> worth;
   const CrewProblem& problem = plan.question.problem;
   for (int day = 0; day < std::min(days, problem.days); ++day) {
     DayWorth one{plan.question.dayOf(day), hoursOf(problem.capacity(day)), 0};
     for (int skill = 0; skill < problem.skills; ++skill)
-      one.saves = std::max(
-          one.saves, static_cast<double>(plan.flow.priceOn(skill, day)) / thousandths);
+      one.saves = std::max(one.saves, wholeOf(plan.flow.priceOn(skill, day)));
     worth.push_back(one);
   }
   return worth;

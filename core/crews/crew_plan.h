@@ -10,8 +10,8 @@ namespace topwire {
 
 /// Days planned one by one; weeks after them.
 inline constexpr int crewPlanDaily = 56;
-/// How far the plan looks.
-inline constexpr int crewPlanDays = 182;
+/// How far the plan looks: half a year, to the end of the 26th week.
+int crewPlanDays(Day first);
 
 struct CrewPlan {
   CrewQuestion question;
@@ -23,8 +23,8 @@ struct CrewPlan {
 };
 
 CrewPlan planCrews(CrewQuestion question, const SearchLimits& limits);
-/// At once, with the prices and warnings of an earlier plan, which need not ask of the
-/// same jobs: for a tick, until the whole plan is made again.
+/// At once, with the prices and warnings of an earlier plan from the same day on, which
+/// need not ask of the same jobs: for a tick, until the whole plan is made again.
 CrewPlan replanCrews(CrewQuestion question, const CrewPlan& earlier);
 
 /// One job of a lane.

@@ -88,4 +88,19 @@ Loss CrewProblem::stake() const {
   return sum;
 }
 
+bool isPinned(const CrewProblem& problem, const Stint& stint) {
+  return std::ranges::any_of(problem.pins, [&stint](const GangPin& pin) {
+    return pin.gang == stint.gang && pin.job == stint.job && pin.day == stint.day;
+  });
+}
+
+std::vector<Seconds> lateWork(const CrewProblem& problem, const CrewSchedule& schedule) {
+  std::vector<Seconds> late(problem.jobs.size());
+  for (const Stint& stint : schedule.stints) {
+    const auto job = static_cast<std::size_t>(stint.job);
+    if (stint.day > problem.jobs[job].closes) late[job] += stint.work;
+  }
+  return late;
+}
+
 }  // namespace topwire

@@ -133,6 +133,9 @@ struct Stint {
   friend bool operator==(const Stint&, const Stint&) = default;
 };
 
+/// Whether a person put that gang there.
+bool isPinned(const CrewProblem& problem, const Stint& stint);
+
 struct CrewSchedule {
   std::vector<Stint> stints;    ///< by day, gang, begin
   std::vector<Seconds> undone;  ///< by job
@@ -141,5 +144,8 @@ struct CrewSchedule {
 
   friend bool operator==(const CrewSchedule&, const CrewSchedule&) = default;
 };
+
+/// By job: worker-seconds done on days past its closing.
+std::vector<Seconds> lateWork(const CrewProblem& problem, const CrewSchedule& schedule);
 
 }  // namespace topwire

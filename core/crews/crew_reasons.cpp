@@ -1,26 +1,37 @@
 #include "core/crews/crew_words.h"
+#include "core/crews/hours.h"
 #include "core/crews/task_names.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace topwire {
 
 namespace {
 
-constexpr double thousandths = 1000;
-constexpr double secondsPerHour = 3600;
+using Stints = std::vector<const Stint*>;
 
-/// One job of a plan as it stands on the morning of a day.
+/// A plan as it stands on the morning of a day, its stints by job.
+struct Morning {
+  Morning(const CrewPlan& of, Day on)
+      : plan(of), day(of.question.indexOf(on)), stints(of.question.tasks.size()) {
+    for (const Stint& stint : of.schedule.stints)
+      stints[static_cast<std::size_t>(stint.job)].push_back(&stint);
+  }
+
+  const CrewPlan& plan;
+  int day;
+  std::vector<Stints> stints;
+};
+
+/// One of its jobs.
 class JobOnDay {
 public:
-  JobOnDay(const CrewPlan& plan, int job, int day)
-      : plan_(&plan), index_(job), day_(day), left_(this->job().work()) {
-    for (const Stint& stint : plan.schedule.stints) {
-      if (stint.job != job) continue;
-      if (stint.day < day) left_ -= stint.work;
-      if (stint.day == day) today_.push_back(&stint);
-      if (stint.day > day && next_ < 0) next_ = stint.day;
+  JobOnDay(const Morning& morning, int job)
+      : plan_(&morning.plan), index_(job), day_(morning.day), left_(this->job().work()) {
+    for (const Stint* stint : morning.stints[static_cast<std::size_t>(job)]) {
+      if (stint->day < day_) left_ -= stint->work;
+      if (stint->day == day_) today_.push_back(stint);
+      if (stint->day > day_ && next_ < 0) next_ = stint->day;
     }
   }
 
@@ -32,7 +43,7 @@ public:
 
   bool isToday() const { return !today_.empty(); }
 
-  const std::vector<const Stint*>& stints() const { return today_; }
+  const Stints& stints() const { return today_; }
 
   std::optional<int> nextDay() const {
     return next_ < 0 ? std::nullopt : std::optional{next_};
@@ -41,8 +52,7 @@ public:
   int workingDaysTo(int last) const {
     int count = 0;
     for (int day = day_; day <= std::min(last, problem().days - 1); ++day)
-      if (problem().dayLength[static_cast<std::size_t>(day)] > 0 && job().isOpenOn(day))
-        ++count;
+      if (problem().lengthOf(day) > 0 && job().isOpenOn(day)) ++count;
     return count;
   }
 
@@ -51,22 +61,20 @@ public:
     const Loss here = plan_->flow.priceOn(job().skill, day_);
     const int last = std::min(job().closes, problem().days - 1);
     for (int day = day_ + 1; day <= last; ++day) {
-      if (problem().dayLength[static_cast<std::size_t>(day)] == 0) continue;
+      if (problem().lengthOf(day) == 0) continue;
       if (job().isOpenOn(day) && plan_->flow.priceOn(job().skill, day) < here) return day;
     }
     return std::nullopt;
   }
 
-  double price() const {
-    return static_cast<double>(plan_->flow.priceOn(job().skill, day_)) / thousandths;
-  }
+  double price() const { return wholeOf(plan_->flow.priceOn(job().skill, day_)); }
 
 private:
   const CrewPlan* plan_;
   int index_;
   int day_;
   Seconds left_;
-  std::vector<const Stint*> today_;
+  Stints today_;
   int next_ = -1;
 };
 
@@ -76,8 +84,7 @@ Sentence whyUrgent(const CrewQuestion& question, const JobOnDay& here, int day) 
     return {phrase("Crew plan",
                    "It closed on %1; each further day costs %2 hours for every hour of "
                    "it."),
-            {question.dayOf(job.closes),
-             Figure{static_cast<double>(job.perDayLate) / thousandths, 2}}};
+            {question.dayOf(job.closes), Figure{wholeOf(job.perDayLate), 2}}};
   const std::int64_t days = here.workingDaysTo(job.closes);
   return {counted(days,
                   phrase("Crew plan", "It closes on %1; this is its last working day."),
@@ -119,12 +126,6 @@ const Stint* stintBefore(const CrewPlan& plan, const Stint& stint) {
   return stays ? before : nullptr;
 }
 
-bool isPinned(const CrewProblem& problem, const Stint& stint) {
-  return std::ranges::any_of(problem.pins, [&stint](const GangPin& pin) {
-    return pin.gang == stint.gang && pin.job == stint.job && pin.day == stint.day;
-  });
-}
-
 std::vector<TaskKey> waitingFor(const CrewQuestion& question, int job) {
   std::vector<TaskKey> waiting;
   for (std::size_t i = 0; i < question.problem.jobs.size(); ++i) {
@@ -136,22 +137,20 @@ std::vector<TaskKey> waitingFor(const CrewQuestion& question, int job) {
 }
 
 bool isBlockShut(const CrewProblem& problem, const CrewJob& job, int day) {
-  const auto& shut = problem.blocks[static_cast<std::size_t>(job.block)].shut;
-  return std::ranges::any_of(shut, [&](const BlockShut& one) {
-    return one.day == day && one.from >= problem.dayLength[static_cast<std::size_t>(day)];
-  });
+  const CrewBlock& block = problem.blocks[static_cast<std::size_t>(job.block)];
+  return block.closedUntil(day) >= problem.lengthOf(day);
 }
 
 bool isWeatherShut(const CrewJob& job, int day) {
   return !job.shut.empty() && job.shut[static_cast<std::size_t>(day)];
 }
 
-/// Work that has to go before it and is not done by the evening before `day`.
-std::vector<TaskKey> undoneNeeds(const CrewPlan& plan, const CrewJob& job, int day) {
+/// Work that has to go before it and is not done by the evening before.
+std::vector<TaskKey> undoneNeeds(const Morning& morning, const CrewJob& job) {
   std::vector<TaskKey> undone;
   for (const int need : job.needs)
-    if (JobOnDay{plan, need, day}.left() > 0)
-      undone.push_back(plan.question.tasks[static_cast<std::size_t>(need)]);
+    if (JobOnDay{morning, need}.left() > 0)
+      undone.push_back(morning.plan.question.tasks[static_cast<std::size_t>(need)]);
   return undone;
 }
 
@@ -171,18 +170,17 @@ Sentence whenItsTurnComes(const CrewPlan& plan, const JobOnDay& here) {
 
 Sentence whyWaiting(const Orchard& orchard,
                     const Trade& trade,
-                    const CrewPlan& plan,
-                    const JobOnDay& here,
-                    int day) {
+                    const Morning& morning,
+                    const JobOnDay& here) {
   const CrewJob& job = here.job();
-  if (isWeatherShut(job, day))
+  if (isWeatherShut(job, morning.day))
     return {phrase("Crew plan", "The day's weather is a reason to let it wait.")};
-  if (isBlockShut(here.problem(), job, day))
+  if (isBlockShut(here.problem(), job, morning.day))
     return {phrase("Crew plan", "Its block is closed on this day.")};
-  const std::vector<TaskKey> needs = undoneNeeds(plan, job, day);
+  const std::vector<TaskKey> needs = undoneNeeds(morning, job);
   if (!needs.empty() && !here.isToday())
     return {phrase("Crew plan", "It waits for %1."), {namesOf(orchard, trade, needs, 1)}};
-  return whenItsTurnComes(plan, here);
+  return whenItsTurnComes(morning.plan, here);
 }
 
 }  // namespace
@@ -195,15 +193,16 @@ std::vector<Sentence> whyOn(const Orchard& orchard,
   const CrewQuestion& question = plan.question;
   const auto job = question.jobOf(task);
   if (!job) return {};
-  const int index = question.indexOf(day);
-  const JobOnDay here{plan, *job, index};
-  if (!here.isToday()) return {whyWaiting(orchard, trade, plan, here, index)};
+  const Morning morning{plan, day};
+  const JobOnDay here{morning, *job};
+  if (!here.isToday()) return {whyWaiting(orchard, trade, morning, here)};
   const Stint& first = *here.stints().front();
   std::vector<Sentence> why;
   if (isPinned(question.problem, first))
     why.push_back({phrase("Crew plan", "It is pinned to this crew on this day.")});
-  why.push_back(whyUrgent(question, here, index));
-  if (auto later = whyNotLater(question, here, index)) why.push_back(std::move(*later));
+  why.push_back(whyUrgent(question, here, morning.day));
+  if (auto later = whyNotLater(question, here, morning.day))
+    why.push_back(std::move(*later));
   if (stintBefore(plan, first) != nullptr)
     why.push_back({phrase("Crew plan", "The crew stands in the block already.")});
   const std::vector<TaskKey> followers = waitingFor(question, *job);
@@ -218,22 +217,22 @@ std::vector<WaitingTask> waitingOn(const Orchard& orchard,
                                    const CrewPlan& plan,
                                    Day day) {
   const CrewQuestion& question = plan.question;
-  const int index = question.indexOf(day);
-  std::vector<WaitingTask> waiting;
-  if (index < 0 || index >= question.problem.days) return waiting;
+  const Morning morning{plan, day};
+  std::vector<std::pair<int, WaitingTask>> byClosing;
+  if (morning.day < 0 || morning.day >= question.problem.days) return {};
   for (std::size_t i = 0; i < question.tasks.size(); ++i) {
     const CrewJob& job = question.problem.jobs[i];
-    if (job.opens > index || job.last < index) continue;
-    const JobOnDay here{plan, static_cast<int>(i), index};
+    if (job.opens > morning.day || job.last < morning.day) continue;
+    const JobOnDay here{morning, static_cast<int>(i)};
     if (here.left() <= 0 || here.isToday()) continue;
-    waiting.push_back({question.tasks[i],
-                       static_cast<double>(here.left()) / secondsPerHour,
-                       whyWaiting(orchard, trade, plan, here, index)});
+    byClosing.push_back({job.closes,
+                         {question.tasks[i],
+                          hoursOf(here.left()),
+                          whyWaiting(orchard, trade, morning, here)}});
   }
-  std::ranges::stable_sort(waiting, {}, [&](const WaitingTask& one) {
-    return question.problem.jobs[static_cast<std::size_t>(*question.jobOf(one.task))]
-        .closes;
-  });
+  std::ranges::stable_sort(byClosing, {}, [](const auto& one) { return one.first; });
+  std::vector<WaitingTask> waiting;
+  for (auto& [closes, task] : byClosing) waiting.push_back(std::move(task));
   return waiting;
 }
 

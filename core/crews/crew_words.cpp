@@ -2,6 +2,7 @@
 
 #include "core/calendar/clock_time.h"
 #include "core/crews/crew_hands.h"
+#include "core/crews/hours.h"
 #include "core/crews/task_names.h"
 
 #include <algorithm>
@@ -12,8 +13,6 @@ namespace topwire {
 
 namespace {
 
-constexpr double thousandths = 1000;
-constexpr double secondsPerHour = 3600;
 constexpr int tasksNamed = 3;
 
 Value wholeHours(double hours) {
@@ -24,11 +23,6 @@ Value wholeHours(double hours) {
 Value hoursValue(double hours) {
   if (hours >= 9.95) return wholeHours(hours);
   return Figure{hours, 1};
-}
-
-/// Loss as hours of work.
-double hoursOfLoss(Loss loss) {
-  return static_cast<double>(loss) / thousandths / secondsPerHour;
 }
 
 Sentence turnoutSentence(const Orchard& orchard, Day day) {
@@ -163,10 +157,15 @@ std::vector<Sentence> wordsOfWhole(const CrewPlan& plan) {
   constexpr double nothing = 0.05;
   if (loss < nothing)
     return {{phrase("Crew plan", "Nothing is lost: every window can be met.")}};
+  if (moves < nothing)
+    return {{phrase("Crew plan",
+                    "Lateness costs what %1 hours of work would. No plan can do with "
+                    "less than %2."),
+             {hoursValue(loss), hoursValue(bound)}}};
   return {{phrase("Crew plan",
                   "Lateness costs what %1 hours of work would. No plan can do with less "
                   "than %2; of the difference, %3 goes with moves between blocks."),
-           {hoursValue(loss), hoursValue(bound), hoursValue(std::max(0.0, moves))}}};
+           {hoursValue(loss), hoursValue(bound), hoursValue(moves)}}};
 }
 
 Sentence wordsOfWorth(const DayWorth& worth) {

@@ -1,5 +1,7 @@
 #include "core/crews/dispatcher.h"
 
+#include "core/crews/index.h"
+
 #include <algorithm>
 #include <cmath>
 #include <tuple>
@@ -7,10 +9,6 @@
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 /// How many jobs a gang looks at before it chooses.
 constexpr int looksAt = 16;

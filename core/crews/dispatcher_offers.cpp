@@ -1,14 +1,11 @@
 #include "core/crews/dispatcher.h"
+#include "core/crews/index.h"
 
 #include <algorithm>
 
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 /// Worker-seconds of a job that a gang of this pace gets done.
 Seconds workIn(Seconds time, int workers, int pace) {

@@ -1,4 +1,5 @@
 #include "core/crews/dispatcher.h"
+#include "core/crews/index.h"
 
 #include <algorithm>
 #include <tuple>
@@ -6,10 +7,6 @@
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 Seconds timeFor(Seconds work, int workers, int pace) {
   const Seconds each = 1000 * Seconds{workers};

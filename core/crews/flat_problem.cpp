@@ -1,6 +1,7 @@
 #include "core/crews/flat_problem.h"
 
 #include "core/base/contract.h"
+#include "core/crews/index.h"
 
 #include <algorithm>
 #include <numeric>
@@ -8,10 +9,6 @@
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 template <class Of>
 std::span<const Of> part(const std::vector<Of>& whole,

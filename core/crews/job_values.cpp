@@ -1,5 +1,7 @@
 #include "core/crews/job_values.h"
 
+#include "core/crews/index.h"
+
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -9,10 +11,6 @@
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 constexpr std::int64_t one = 1 << 14;
 constexpr int farOff = 64;

@@ -1,21 +1,18 @@
 #include "core/crews/labour_ahead.h"
 
+#include "core/calendar/iso_week.h"
+#include "core/crews/hours.h"
+
 #include <algorithm>
 
 namespace topwire {
 
 namespace {
 
-constexpr double secondsPerHour = 3600;
-constexpr double thousandths = 1000;
 constexpr int daysOfWeek = 7;
 
-double hoursOf(Seconds seconds) {
-  return static_cast<double>(seconds) / secondsPerHour;
-}
-
 Day mondayOf(Day day) {
-  return plusDays(day, 1 - static_cast<int>(date::weekday{day}.iso_encoding()));
+  return daysOf(isoWeekOf(day)).first;
 }
 
 /// Days counted from the plan's first one, told by their weeks.
@@ -89,29 +86,6 @@ std::vector<std::vector<Seconds>> doneByJob(const CrewPlan& plan) {
   return done;
 }
 
-/// How a job came out in a plan.
-struct JobSum {
-  Seconds late = 0;
-  Seconds lost = 0;
-
-  bool missed() const { return late > 0 || lost > 0; }
-};
-
-std::vector<JobSum> jobSums(const CrewProblem& problem, const CrewSchedule& schedule) {
-  std::vector<JobSum> sums(problem.jobs.size());
-  for (const Stint& stint : schedule.stints) {
-    const auto job = static_cast<std::size_t>(stint.job);
-    if (stint.day > problem.jobs[job].closes) sums[job].late += stint.work;
-  }
-  for (std::size_t job = 0; job < sums.size(); ++job)
-    if (problem.jobs[job].last < problem.days) sums[job].lost = schedule.undone[job];
-  return sums;
-}
-
-double hoursOfLoss(Loss loss) {
-  return static_cast<double>(loss) / thousandths / secondsPerHour;
-}
-
 }  // namespace
 
 std::vector<WeekOfLabour> labourByWeek(const CrewPlan& plan) {
@@ -133,10 +107,14 @@ PlanSum sumOf(const CrewPlan& plan) {
   PlanSum sum;
   sum.loss = hoursOfLoss(plan.schedule.loss);
   sum.bound = hoursOfLoss(plan.flow.bound);
-  for (const JobSum& job : jobSums(plan.question.problem, plan.schedule)) {
-    sum.hoursLost += hoursOf(job.lost);
-    sum.hoursLate += hoursOf(job.late);
-    if (job.missed()) ++sum.windowsMissed;
+  const CrewProblem& problem = plan.question.problem;
+  const std::vector<Seconds> late = lateWork(problem, plan.schedule);
+  for (std::size_t job = 0; job < late.size(); ++job) {
+    const bool over = problem.jobs[job].last < problem.days;
+    const Seconds lost = over ? plan.schedule.undone[job] : 0;
+    sum.hoursLost += hoursOf(lost);
+    sum.hoursLate += hoursOf(late[job]);
+    if (late[job] > 0 || lost > 0) ++sum.windowsMissed;
   }
   return sum;
 }

@@ -1,5 +1,7 @@
 #include "core/crews/most_work.h"
 
+#include "core/crews/index.h"
+
 #include <lemon/preflow.h>
 #include <lemon/static_graph.h>
 
@@ -12,10 +14,6 @@ namespace {
 
 using Graph = lemon::StaticDigraph;
 using Rooms = Graph::ArcMap<Seconds>;
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 /// The network with a source after its last node, and nothing left undone on purpose.
 Graph graphOf(const LabourNetwork& network, int jobs) {

@@ -69,19 +69,10 @@ CrewProblem rainedOn(const CrewProblem& problem,
   return rained;
 }
 
-/// Jobs not wholly done by their closing, of those that close in the plan's daily part.
-std::vector<bool> missed(const CrewProblem& problem, const CrewSchedule& schedule) {
-  std::vector<bool> late(problem.jobs.size(), false);
-  for (const Stint& stint : schedule.stints) {
-    const auto job = static_cast<std::size_t>(stint.job);
-    if (stint.day > problem.jobs[job].closes) late[job] = true;
-  }
-  for (std::size_t job = 0; job < late.size(); ++job) {
-    if (schedule.undone[job] > 0) late[job] = true;
-    if (problem.jobs[job].closes < 0 || problem.jobs[job].closes >= crewPlanDaily)
-      late[job] = false;
-  }
-  return late;
+/// Not wholly done by its closing, of a job that closes in the plan's daily part.
+bool isMissed(const CrewJob& job, Seconds late, Seconds undone) {
+  const bool told = job.closes >= 0 && job.closes < crewPlanDaily;
+  return told && (late > 0 || undone > 0);
 }
 
 }  // namespace
@@ -99,9 +90,10 @@ std::vector<MissedWindow> missedInPastYears(const Orchard& orchard,
     if (!wet) continue;
     ++years;
     const CrewProblem rained = rainedOn(question.problem, mind, *wet);
-    const std::vector<bool> late = missed(rained, dispatch(rained, plan.flow, {}));
+    const CrewSchedule schedule = dispatch(rained, plan.flow, {});
+    const std::vector<Seconds> late = lateWork(rained, schedule);
     for (std::size_t job = 0; job < late.size(); ++job)
-      if (late[job]) ++times[job];
+      if (isMissed(rained.jobs[job], late[job], schedule.undone[job])) ++times[job];
   }
   std::vector<MissedWindow> windows;
   if (years < fewestYears) return windows;

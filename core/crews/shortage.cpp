@@ -1,5 +1,6 @@
 #include "core/crews/shortage.h"
 
+#include "core/crews/index.h"
 #include "core/crews/labour_network.h"
 #include "core/crews/most_work.h"
 
@@ -12,10 +13,6 @@
 namespace topwire {
 
 namespace {
-
-std::size_t at(int index) {
-  return static_cast<std::size_t>(index);
-}
 
 /// The jobs numbered, each to be done by its deadline or not at all.
 CrewProblem askedBy(const CrewProblem& problem,

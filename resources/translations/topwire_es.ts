@@ -682,6 +682,10 @@
         <source>It is in no plan: done, over, or not open yet.</source>
         <translation>No está en ningún plan: hecho, vencido o aún no abierto.</translation>
     </message>
+    <message>
+        <source>Lateness costs what %1 hours of work would. No plan can do with less than %2.</source>
+        <translation>El retraso cuesta lo que %1 horas de trabajo. Ningún plan baja de %2.</translation>
+    </message>
 </context>
 <context>
     <name>Deed</name>
@@ -5635,7 +5639,7 @@
     </message>
     <message>
         <source>Settings</source>
-        <translation>Configuración</translation>
+        <translation>Ajustes</translation>
     </message>
     <message>
         <source>&amp;Undo: %1</source>

@@ -87,6 +87,31 @@ TEST(CrewPlan, ShowsEmptyLanesOnADayOff) {
   EXPECT_THAT(lanes[0].jobs, IsEmpty());
 }
 
+TEST(CrewPlan, KeepsACrewToItsOwnHours) {
+  CrewOrchard there = blocksOf(3, {tying()});
+  there.orchard.crews.begin()->second.hoursPerDay = 6;
+  Crew& late = there.addCrew(2, "Wren", 2);
+  late.hoursPerDay = 10;
+  const CrewPlan plan = there.planned();
+  const auto lanes = lanesOn(there.orchard, plan, there.today);
+  ASSERT_THAT(lanes, SizeIs(2));
+  EXPECT_DOUBLE_EQ(lanes[0].hours, 12);
+  EXPECT_DOUBLE_EQ(lanes[1].hours, 20);
+  for (const LaneJob& job : lanes[0].jobs) EXPECT_LE(job.endMinute, 390 + 360);
+  EXPECT_DOUBLE_EQ(worthOfDays(plan, 1).at(0).hours, 32);
+}
+
+/// Sixteen worker-hours: ten in the first block, a move of twenty minutes for two, then
+/// rows of an hour for as long as they fit.
+TEST(CrewPlan, CountsNobodyIdleOnTheWay) {
+  CrewOrchard there = blocksOf(3, {tying()});
+  const auto lanes = lanesOn(there.orchard, there.planned(), there.today);
+  double worked = 0;
+  for (const LaneJob& job : lanes.at(0).jobs) worked += job.hours;
+  EXPECT_DOUBLE_EQ(worked, 15);
+  EXPECT_NEAR(lanes[0].idle, 16 - 15 - 2.0 / 3, 1e-9);
+}
+
 TEST(CrewPlan, MakesAPlanWithoutCrews) {
   CrewOrchard there{{tying()}};
   there.addBlock(1, "Creek");
@@ -144,6 +169,17 @@ TEST(CrewPlan, DispatchesAgainAfterATick) {
   const CrewPlan after = replanCrews(there.question(), before);
   EXPECT_DOUBLE_EQ(hoursIn(after), 20);
   EXPECT_EQ(after.flow.price.size(), after.question.skills.size());
+}
+
+TEST(CrewPlan, KeepsWarningsOfWhatIsStillAskedUntilThePlanIsMadeAgain) {
+  CrewOrchard there = blocksOf(5, {rubbing(7)});
+  const CrewPlan before = there.planned();
+  there.tick(CrewOrchard::key(2, "rub"), RowSet::range(1, 10));
+  const auto risks = windowsAtRisk(replanCrews(there.question(), before));
+  ASSERT_FALSE(risks.empty());
+  EXPECT_THAT(risks[0].tasks, SizeIs(4));
+  EXPECT_THAT(risks[0].tasks, Not(::testing::Contains(CrewOrchard::key(2, "rub"))));
+  EXPECT_THAT(windowsAtRisk(there.planned()), IsEmpty()) << "forty hours fit";
 }
 
 TEST(CrewPlan, SendsAPinnedCrewWhereItIsPinned) {
