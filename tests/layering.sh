@@ -18,6 +18,9 @@ forbid 'SQLite outside storage' '#include <sqlite3' core app
 forbid 'sqlite3.h in a header' '#include <sqlite3' $(find storage -name '*.h')
 forbid 'date outside core/calendar' '#include <date/' core/[!c]* storage app
 forbid 'core knowing a layer above' '#include "(storage|app)/' core
+forbid 'base, calendar, units or orchard knowing a folder of core above them' \
+  '#include "core/(closing|crews|edit|exchange|labour|material|phenology|planning|programme|sheet|targets|weather)/' \
+  core/base core/calendar core/units core/orchard
 forbid 'storage knowing the app' '#include "app/' storage
 forbid 'storage in windows, models, paper, words, look' '#include "storage/' \
   app/windows app/models app/paper app/words app/look

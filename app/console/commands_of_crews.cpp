@@ -4,6 +4,7 @@
 #include "core/crews/crew_words.h"
 #include "core/crews/labour_ahead.h"
 #include "core/crews/task_names.h"
+#include "core/labour/hours_figure.h"
 
 #include <CLI/CLI.hpp>
 
@@ -76,7 +77,7 @@ Table dayTable(const Orchard& orchard,
                             titleOfTask(orchard, trade, job.task).in(arguments.language),
                             rowsText(job.rows),
                             std::int64_t{job.workers},
-                            Figure{job.hours, 1},
+                            hoursFigure(job.hours),
                             taskText(orchard, job.task),
                             std::int64_t{job.gang + 1},
                             std::string{job.pinned ? "yes" : "no"},
@@ -123,7 +124,7 @@ std::vector<Sentence> waitingWords(const Orchard& orchard,
   for (const WaitingTask& one : waitingOn(orchard, trade, plan, today)) {
     if (words.size() == most) break;
     words.push_back({phrase("Crew plan", "Waits: %1, %2 hours."),
-                     {nameWithBlock(orchard, trade, one.task), Figure{one.hours, 1}}});
+                     {nameWithBlock(orchard, trade, one.task), hoursFigure(one.hours)}});
     words.push_back(one.why);
   }
   return words;

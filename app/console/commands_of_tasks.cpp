@@ -1,5 +1,6 @@
 #include "app/console/on_file.h"
 #include "core/edit/deeds.h"
+#include "core/labour/hours_figure.h"
 #include "core/planning/explain.h"
 
 #include <CLI/CLI.hpp>
@@ -92,7 +93,7 @@ std::vector<Cell> fullRow(const Orchard& orchard,
           rowsText(task.rows),
           Figure{view.progress.rowsDone(), 2},
           std::int64_t{task.trees},
-          Figure{view.hoursLeft, 1},
+          hoursFigure(view.hoursLeft),
           std::int64_t{task.key.pass},
           std::int64_t{task.key.season.year}};
 }

@@ -1,7 +1,6 @@
 #include "app/desktop/options.h"
 #include "app/look/application_icon.h"
 #include "app/look/look.h"
-#include "app/models/crew_planner.h"
 #include "app/windows/day_field.h"
 #include "app/windows/main_window.h"
 #include "app/words/resources.h"
@@ -51,7 +50,7 @@ void followMidnight(QTimer& timer, Session& session) {
 /// The picture waits for the whole plan.
 int grab(MainWindow& window, const DesktopOptions& options) {
   window.resize(options.size);
-  window.planner().setRuns(CrewPlanner::Runs::atOnce);
+  window.planAtOnce();
   window.show();
   QApplication::processEvents();
   QApplication::processEvents();

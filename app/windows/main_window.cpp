@@ -99,7 +99,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   today_ = new TodayPage{*session_, *planner_};
   calendar_ = new CalendarPage{*session_};
   blocks_ = new BlocksPage{*session_, *questions_};
-  auto* labour = new LabourPage{*session_};
+  labour_ = new LabourPage{*session_};
   auto* weather = new WeatherPage{*session_, *questions_};
   auto* material = new MaterialPage{*session_};
   auto* programme = new ProgrammePage{*session_, *questions_};
@@ -107,7 +107,7 @@ void MainWindow::buildPages(QStackedWidget& pages) {
   auto* closing = new ClosingPage{*session_};
   for (QWidget* page : {static_cast<QWidget*>(today_),
                         static_cast<QWidget*>(calendar_),
-                        static_cast<QWidget*>(labour),
+                        static_cast<QWidget*>(labour_),
                         static_cast<QWidget*>(blocks_),
                         static_cast<QWidget*>(weather),
                         static_cast<QWidget*>(material),
@@ -139,6 +139,11 @@ void MainWindow::buildPages(QStackedWidget& pages) {
           Qt::QueuedConnection);
 }
 
+void MainWindow::planAtOnce() {
+  planner_->setRuns(CrewPlanner::Runs::atOnce);
+  labour_->planner().setRuns(LabourPlanner::Runs::atOnce);
+}
+
 void MainWindow::addRailPages() {
   const auto add = [this](RailPage page, Icon icon, const QString& name) {
     rail_->addPage(static_cast<int>(page), icon, name);
@@ -155,6 +160,8 @@ void MainWindow::addRailPages() {
 }
 
 void MainWindow::listenToPages() {
+  connect(
+      labour_, &LabourPage::crewsWanted, this, [this] { showPage(RailPage::settings); });
   connect(today_, &TodayPage::printWanted, this, &MainWindow::print);
   connect(
       today_, &TodayPage::crewsWanted, this, [this] { showPage(RailPage::settings); });

@@ -15,6 +15,7 @@ namespace topwire {
 class BlocksPage;
 class CalendarPage;
 class CrewPlanner;
+class LabourPage;
 class NoticeBar;
 class Rail;
 class TodayPage;
@@ -55,6 +56,9 @@ public:
   RailPage page() const;
 
   CrewPlanner& planner() { return *planner_; }
+
+  /// Whole plans stand before anything shown returns, for pictures.
+  void planAtOnce();
 
   void showDay(Day day);
 
@@ -107,6 +111,7 @@ private:
   QStackedWidget* pages_ = nullptr;
   TodayPage* today_ = nullptr;
   CalendarPage* calendar_ = nullptr;
+  LabourPage* labour_ = nullptr;
   BlocksPage* blocks_ = nullptr;
   QWidget* lookOnly_ = nullptr;
   NoticeBar* notice_ = nullptr;

@@ -262,6 +262,11 @@ QString Voice::count(std::int64_t number) const {
 }
 
 QString Voice::hours(double hours) const {
+  constexpr std::int64_t fewMinutes = 10;
+  const std::int64_t minutes = std::llround(hours * 60);
+  if (hours > 0 && minutes < fewMinutes)
+    return say(
+        Sentence{phrase("Length", "%1 min"), {std::max<std::int64_t>(1, minutes)}});
   const QString text = hours >= 100
                            ? figure(hours, 0)
                            : withoutZeros(figure(hours, 1), decimalSignOf(locale_));

@@ -45,7 +45,7 @@ public:
   QString spanWithYear(DaySpan days) const;
   /// With the thousands set apart as the locale does: "4,320".
   QString count(std::int64_t number) const;
-  /// "8.5 h"; whole hours from 100 on.
+  /// "8.5 h"; whole hours from 100 on, minutes below ten of them, never nothing for some.
   QString hours(double hours) const;
   QString say(Length length, UnitSystem units) const;
 

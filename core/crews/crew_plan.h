@@ -85,6 +85,9 @@ struct TaskForecast {
 };
 
 TaskForecast forecastOf(const CrewPlan& plan, const Task& task);
+/// Of every job at once. `hoursOfTicks`, by job: what its pace is known from.
+std::vector<TaskForecast> forecastsOf(const CrewPlan& plan,
+                                      const std::vector<double>& hoursOfTicks);
 
 /// What a day is worth.
 struct DayWorth {

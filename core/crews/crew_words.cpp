@@ -4,6 +4,7 @@
 #include "core/crews/crew_hands.h"
 #include "core/crews/hours.h"
 #include "core/crews/task_names.h"
+#include "core/labour/hours_figure.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,15 +15,16 @@ namespace topwire {
 namespace {
 
 constexpr int tasksNamed = 3;
+constexpr int minutesPerHour = 60;
 
 Value wholeHours(double hours) {
   return std::int64_t{std::llround(hours)};
 }
 
-/// With one decimal below ten, where it matters.
+/// With decimals below ten, where they matter.
 Value hoursValue(double hours) {
   if (hours >= 9.95) return wholeHours(hours);
-  return Figure{hours, 1};
+  return hoursFigure(hours);
 }
 
 Sentence turnoutSentence(const Orchard& orchard, Day day) {
@@ -116,6 +118,19 @@ std::optional<Sentence> whatNobodyHelps(const WindowAtRisk& risk) {
                   {hoursValue(risk.beyondHelp)}};
 }
 
+/// In minutes where whole hours would say none.
+Sentence shortSentence(const WindowAtRisk& risk) {
+  const auto minutes =
+      std::max<std::int64_t>(1, std::llround(risk.hoursMissing * minutesPerHour));
+  if (minutes < minutesPerHour)
+    return {risk.lost ? phrase("Crew plan", "%1 minutes short by %2.")
+                      : phrase("Crew plan", "%1 minutes late after %2."),
+            {minutes, risk.by}};
+  return {risk.lost ? phrase("Crew plan", "%1 hours short by %2.")
+                    : phrase("Crew plan", "%1 hours late after %2."),
+          {wholeHours(risk.hoursMissing), risk.by}};
+}
+
 Sentence closedSentence(const Orchard& orchard, const BlockClosure& closure) {
   const std::string name = orchard.blocks.at(closure.block).name;
   if (closure.reason.empty())
@@ -134,10 +149,7 @@ DayHeadline headlineOf(const Orchard& orchard, const CrewPlan& plan, Day day) {
   const auto first = std::ranges::find_if(
       risks, [day](const WindowAtRisk& risk) { return risk.by >= day; });
   if (first == risks.end()) return head;
-  head.shortBy = first->lost ? Sentence{phrase("Crew plan", "%1 hours short by %2."),
-                                        {wholeHours(first->hoursMissing), first->by}}
-                             : Sentence{phrase("Crew plan", "%1 hours late after %2."),
-                                        {wholeHours(first->hoursMissing), first->by}};
+  head.shortBy = shortSentence(*first);
   return head;
 }
 

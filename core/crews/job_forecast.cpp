@@ -46,26 +46,54 @@ DaySpan spanAround(const CrewQuestion& question, int begins, int done, double sp
   return {at(1 - spread), at(1 + spread)};
 }
 
-}  // namespace
-
-TaskForecast forecastOf(const CrewPlan& plan, const Task& task) {
-  TaskForecast forecast;
-  const CrewQuestion& question = plan.question;
-  const auto job = question.jobOf(task.key);
-  if (!job) return forecast;
+/// Days of the first and the last stint; -1 where there is none.
+struct Worked {
   int first = -1;
   int last = -1;
+};
+
+std::vector<Worked> workedDays(const CrewPlan& plan) {
+  std::vector<Worked> days(plan.question.problem.jobs.size());
   for (const Stint& stint : plan.schedule.stints) {
-    if (stint.job != *job) continue;
-    if (first < 0) first = stint.day;
-    last = stint.day;
+    Worked& of = days[static_cast<std::size_t>(stint.job)];
+    if (of.first < 0) of.first = stint.day;
+    of.last = stint.day;
   }
-  if (first < 0) return forecast;
-  forecast.begins = question.dayOf(first);
-  if (plan.schedule.undone[static_cast<std::size_t>(*job)] > 0) return forecast;
-  forecast.done = question.dayOf(last);
-  forecast.span = spanAround(question, first, last, spreadOf(task.labour.hours));
+  return days;
+}
+
+TaskForecast forecastFor(const CrewPlan& plan,
+                         const Worked& worked,
+                         Seconds undone,
+                         double hoursOfTicks) {
+  TaskForecast forecast;
+  if (worked.first < 0) return forecast;
+  const CrewQuestion& question = plan.question;
+  forecast.begins = question.dayOf(worked.first);
+  if (undone > 0) return forecast;
+  forecast.done = question.dayOf(worked.last);
+  forecast.span = spanAround(question, worked.first, worked.last, spreadOf(hoursOfTicks));
   return forecast;
+}
+
+}  // namespace
+
+std::vector<TaskForecast> forecastsOf(const CrewPlan& plan,
+                                      const std::vector<double>& hoursOfTicks) {
+  const std::vector<Worked> worked = workedDays(plan);
+  std::vector<TaskForecast> forecasts;
+  for (std::size_t job = 0; job < worked.size(); ++job)
+    forecasts.push_back(
+        forecastFor(plan, worked[job], plan.schedule.undone[job], hoursOfTicks.at(job)));
+  return forecasts;
+}
+
+TaskForecast forecastOf(const CrewPlan& plan, const Task& task) {
+  const auto job = plan.question.jobOf(task.key);
+  if (!job) return {};
+  const auto at = static_cast<std::size_t>(*job);
+  return forecastFor(
+      plan, workedDays(plan)[at], plan.schedule.undone[at], task.labour.hours);
 }
 
 }  // namespace topwire

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <set>
 
 namespace topwire {
 
@@ -149,6 +150,16 @@ LabourRate LearnedRates::ofCrew(const std::string& programme,
       return one.by == crew;
     });
   return learned(rate, own);
+}
+
+std::vector<std::string> LearnedRates::crewsSeen(const std::string& programme,
+                                                 const Operation& operation,
+                                                 int leaf) const {
+  const std::vector<Seen>* seen = seenOf(programme, operation, leaf);
+  if (seen == nullptr) return {};
+  std::set<std::string> names;
+  for (const Seen& one : *seen) names.insert(one.by);
+  return {names.begin(), names.end()};
 }
 
 }  // namespace topwire

@@ -35,6 +35,10 @@ public:
                     const Operation& operation,
                     int leaf,
                     const std::string& crew) const;
+  /// Names under which hours of it were noted, in their order.
+  std::vector<std::string> crewsSeen(const std::string& programme,
+                                     const Operation& operation,
+                                     int leaf) const;
 
 private:
   struct Seen {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/crews/delay_weights.h"
+#include "core/orchard/delay_weights.h"
 #include "core/orchard/material_table.h"
 #include "core/orchard/orchard.h"
 #include "core/orchard/target_tables.h"

@@ -1,5 +1,6 @@
 #include "core/planning/explain.h"
 
+#include "core/labour/hours_figure.h"
 #include "core/planning/explain_waiting.h"
 
 #include <array>
@@ -320,7 +321,7 @@ private:
       say(phrase("Why", "Labour: %1 trees at %2 seconds each, %3 worker-hours."),
           {std::int64_t{task_->trees},
            std::int64_t{task_->secondsPerTree},
-           Figure{hours, 1}});
+           hoursFigure(hours)});
     if (task_->labour.hours > 0) tellOwnPace(task_->labour);
     if (operation_) say(phrase("Why", "Source: %1"), {operation_->source});
   }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/phrase.h"
+#include "core/orchard/delay_weights.h"
 #include "core/orchard/records.h"
 
 #include <array>
@@ -98,9 +99,6 @@ struct Repeat {
   std::optional<Length> everyGrowth;
   std::optional<Condition> until;  ///< once measured so, no further pass is asked for
 };
-
-/// What a day's delay past the closing costs, from lost minutes to a lost tree.
-enum class DelayCost { low, medium, high, veryHigh };
 
 struct Operation {
   std::string id;

@@ -686,6 +686,14 @@
         <source>Lateness costs what %1 hours of work would. No plan can do with less than %2.</source>
         <translation>El retraso cuesta lo que %1 horas de trabajo. Ningún plan baja de %2.</translation>
     </message>
+    <message>
+        <source>%1 minutes short by %2.</source>
+        <translation>Faltan %1 minutos para el %2.</translation>
+    </message>
+    <message>
+        <source>%1 minutes late after %2.</source>
+        <translation>%1 minutos con retraso después del %2.</translation>
+    </message>
 </context>
 <context>
     <name>Deed</name>
@@ -1946,6 +1954,153 @@
     </message>
 </context>
 <context>
+    <name>Labour</name>
+    <message>
+        <source>%1 job will not be finished while it is of use.</source>
+        <translation>%1 trabajo no se terminará mientras sirve.</translation>
+    </message>
+    <message>
+        <source>%1 jobs will not be finished while they are of use.</source>
+        <translation>%1 trabajos no se terminarán mientras sirven.</translation>
+    </message>
+    <message>
+        <source>%1 job will be late.</source>
+        <translation>%1 trabajo se hará tarde.</translation>
+    </message>
+    <message>
+        <source>%1 jobs will be late.</source>
+        <translation>%1 trabajos se harán tarde.</translation>
+    </message>
+    <message>
+        <source>%1 job may be late.</source>
+        <translation>%1 trabajo quizá se haga tarde.</translation>
+    </message>
+    <message>
+        <source>%1 jobs may be late.</source>
+        <translation>%1 trabajos quizá se hagan tarde.</translation>
+    </message>
+    <message>
+        <source>No job begins in this time.</source>
+        <translation>Ningún trabajo comienza en este tiempo.</translation>
+    </message>
+    <message>
+        <source>The one job will be done in time.</source>
+        <translation>El único trabajo se hará a tiempo.</translation>
+    </message>
+    <message>
+        <source>All %1 jobs will be done in time.</source>
+        <translation>Los %1 trabajos se harán a tiempo.</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 of work and %2 of hands in %3 weeks.</source>
+        <translation>%1 de trabajo y %2 de gente en %3 semanas.</translation>
+    </message>
+    <message>
+        <source>Every window can be met.</source>
+        <translation>Todos los plazos se pueden cumplir.</translation>
+    </message>
+    <message>
+        <source>Hands are shortest in the week of %1: %2 go past their closing.</source>
+        <translation>Más falta la gente en la semana del %1: %2 pasan de su cierre.</translation>
+    </message>
+    <message>
+        <source>%1 are not done while they are of use.</source>
+        <translation>%1 quedan sin hacer mientras sirven.</translation>
+    </message>
+    <message>
+        <source>none of it</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1 of it undone</source>
+        <translation>%1 sin hacer</translation>
+    </message>
+    <message>
+        <source>of use to %1</source>
+        <translation>sirve hasta el %1</translation>
+    </message>
+    <message>
+        <source>%1 day late</source>
+        <translation>%1 día tarde</translation>
+    </message>
+    <message>
+        <source>%1 days late</source>
+        <translation>%1 días tarde</translation>
+    </message>
+    <message>
+        <source>may be late</source>
+        <translation>quizá tarde</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>a tiempo</translation>
+    </message>
+    <message>
+        <source>goes on after this</source>
+        <translation>sigue después</translation>
+    </message>
+    <message>
+        <source>%1: %2, done %3; window closes %4; %5.</source>
+        <translation>%1: %2, hecho %3; el plazo cierra el %4; %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3; window closes %4; %5.</source>
+        <translation>%1: %2, %3; el plazo cierra el %4; %5.</translation>
+    </message>
+    <message>
+        <source>%1 and older</source>
+        <translation>%1 y mayores</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>no crew noted</source>
+        <translation>sin cuadrilla anotada</translation>
+    </message>
+    <message>
+        <source>%1: %2, from %3</source>
+        <translation>%1: %2, de %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 a tree in the programme; nothing learned yet.</source>
+        <translation>%1, %2: %3 por árbol en el programa; aún no se ha aprendido nada.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 a tree in the programme, %4 learned from %5. %6.</source>
+        <translation>%1, %2: %3 por árbol en el programa, %4 aprendidos de %5. %6.</translation>
+    </message>
+    <message>
+        <source>No planting has work counted by the tree yet.</source>
+        <translation>Ninguna plantación tiene aún trabajo que se cuente por árbol.</translation>
+    </message>
+    <message>
+        <source>Nothing is learned yet: the plan goes by the programme&apos;s figures. Tick rows with the hours they took, and your crews&apos; own pace stands here.</source>
+        <translation>Aún no se ha aprendido nada: el plan sigue las cifras del programa. Marque hileras con las horas que llevaron, y aquí estará el ritmo de sus cuadrillas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kinds of work has hours noted.</source>
+        <translation>%1 de %2 clases de trabajo tiene horas anotadas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 kinds of work have hours noted.</source>
+        <translation>%1 de %2 clases de trabajo tienen horas anotadas.</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>aún nada</translation>
+    </message>
+</context>
+<context>
     <name>Leaf</name>
     <message>
         <source>first leaf</source>
@@ -2025,6 +2180,10 @@
     <message>
         <source>%1 ft</source>
         <translation>%1 pies</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
     </message>
 </context>
 <context>
@@ -4975,6 +5134,49 @@
     </message>
 </context>
 <context>
+    <name>topwire::ComingJobsCard</name>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Window closes</source>
+        <translation>Cierra el plazo</translation>
+    </message>
+    <message>
+        <source>How it ends</source>
+        <translation>Cómo termina</translation>
+    </message>
+    <message>
+        <source>When each job will be done</source>
+        <translation>Cuándo se hará cada trabajo</translation>
+    </message>
+    <message>
+        <source>When the jobs of the next eight weeks are done</source>
+        <translation>Cuándo se hacen los trabajos de las próximas ocho semanas</translation>
+    </message>
+    <message>
+        <source>Between the two days in eight cases of ten, as far as the pace of such work is known.</source>
+        <translation>Entre esos dos días en ocho casos de diez, según lo que se sabe del ritmo de cada trabajo.</translation>
+    </message>
+    <message>
+        <source>Show the first %1</source>
+        <translation>Ver los primeros %1</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w all %1 jobs</source>
+        <translation>Ver los %1 tra&amp;bajos</translation>
+    </message>
+</context>
+<context>
     <name>topwire::CrewForm</name>
     <message>
         <source>Sa&amp;ve crew</source>
@@ -5489,38 +5691,6 @@
 <context>
     <name>topwire::LabourPage</name>
     <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>Done past its closing</source>
-        <translation>Hecho después de su cierre</translation>
-    </message>
-    <message>
-        <source>Never done while of use</source>
-        <translation>Sin hacer mientras servía</translation>
-    </message>
-    <message>
-        <source>Windows missed, wholly or in part</source>
-        <translation>Plazos no cumplidos, del todo o en parte</translation>
-    </message>
-    <message>
-        <source>Cost of lateness, in hours of work</source>
-        <translation>Costo del retraso, en horas de trabajo</translation>
-    </message>
-    <message>
-        <source>%1 of work and %2 of hands in %3 weeks.</source>
-        <translation>%1 de trabajo y %2 de gente en %3 semanas.</translation>
-    </message>
-    <message>
-        <source>%1 Every window can be met.</source>
-        <translation>%1 Todos los plazos se pueden cumplir.</translation>
-    </message>
-    <message>
-        <source>%1 Hands are shortest in the week of %2: %3 go past their closing.</source>
-        <translation>%1 Más falta la gente en la semana del %2: %3 pasan de su cierre.</translation>
-    </message>
-    <message>
         <source>As it is known</source>
         <translation>Según lo que se sabe</translation>
     </message>
@@ -5529,56 +5699,32 @@
         <translation>Lleno: planeado. Guiones: lo que se pide, cada trabajo repartido en su plazo. Línea: lo que las cuadrillas pueden trabajar. Rayado: pasado de su cierre al fin de la semana.</translation>
     </message>
     <message>
-        <source>What if</source>
-        <translation>Qué pasaría</translation>
-    </message>
-    <message>
-        <source>Nobody can wor&amp;k</source>
-        <translation>Nadie puede traba&amp;jar</translation>
-    </message>
-    <message>
-        <source>&amp;More people, for any work</source>
-        <translation>&amp;Más gente, para cualquier trabajo</translation>
-    </message>
-    <message>
-        <source>Stages not seen yet: days &amp;later</source>
-        <translation>Etapas aún no vistas: días &amp;después</translation>
-    </message>
-    <message>
-        <source>Fr&amp;om</source>
-        <translation>De&amp;sde</translation>
-    </message>
-    <message>
-        <source>Unt&amp;il</source>
-        <translation>H&amp;asta</translation>
-    </message>
-    <message>
-        <source>Choose more people, days lost or a later spring, and the two stand here side by side.</source>
-        <translation>Elija más gente, días perdidos o una primavera más tardía, y aquí se ven los dos lado a lado.</translation>
-    </message>
-    <message>
-        <source>As supposed</source>
-        <translation>Según lo supuesto</translation>
-    </message>
-    <message>
-        <source>as known</source>
-        <translation>según se sabe</translation>
-    </message>
-    <message>
-        <source>as supposed</source>
-        <translation>según lo supuesto</translation>
-    </message>
-    <message>
-        <source>No crews yet. Add one under Settings, and its hours stand here against the work that is coming.</source>
-        <translation>Aún no hay cuadrillas. Agregue una en Ajustes y aquí se ven sus horas junto al trabajo que viene.</translation>
-    </message>
-    <message>
         <source>Labour</source>
         <translation>Mano de obra</translation>
     </message>
     <message>
         <source>%1 weeks ahead</source>
         <translation>%1 semanas por delante</translation>
+    </message>
+    <message>
+        <source>No crews yet.</source>
+        <translation>Aún no hay cuadrillas.</translation>
+    </message>
+    <message>
+        <source>Once there is one, its hours stand here against the work that is coming.</source>
+        <translation>En cuanto haya una, aquí estarán sus horas frente al trabajo que viene.</translation>
+    </message>
+    <message>
+        <source>Open the &amp;settings</source>
+        <translation>Abrir los a&amp;justes</translation>
+    </message>
+    <message>
+        <source>Planning the season…</source>
+        <translation>Planeando la temporada…</translation>
+    </message>
+    <message>
+        <source>%1 · planning…</source>
+        <translation>%1 · planeando…</translation>
     </message>
 </context>
 <context>
@@ -6388,6 +6534,49 @@ más</translation>
     <message>
         <source>Skill</source>
         <translation>Habilidad</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::PacesCard</name>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Trees</source>
+        <translation>Árboles</translation>
+    </message>
+    <message>
+        <source>Programme</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation>Aprendido</translation>
+    </message>
+    <message>
+        <source>From hours</source>
+        <translation>De horas</translation>
+    </message>
+    <message>
+        <source>By crew</source>
+        <translation>Por cuadrilla</translation>
+    </message>
+    <message>
+        <source>Time a tree takes</source>
+        <translation>Tiempo que lleva un árbol</translation>
+    </message>
+    <message>
+        <source>Seconds of one worker. The programme&apos;s figure counts as much as %1 hours of ticks; a crew&apos;s own is drawn toward that of all.</source>
+        <translation>Segundos de un trabajador. La cifra del programa pesa lo que %1 horas de marcas; la de cada cuadrilla se acerca a la de todas.</translation>
+    </message>
+    <message>
+        <source>Show what was learned alone</source>
+        <translation>Ver sólo lo aprendido</translation>
+    </message>
+    <message>
+        <source>Show all %1 fi&amp;gures</source>
+        <translation>Ver las %1 ci&amp;fras</translation>
     </message>
 </context>
 <context>
@@ -7673,6 +7862,89 @@ más</translation>
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::WhatIfCard</name>
+    <message>
+        <source>Done past its closing</source>
+        <translation>Hecho después de su cierre</translation>
+    </message>
+    <message>
+        <source>Never done while of use</source>
+        <translation>Sin hacer mientras servía</translation>
+    </message>
+    <message>
+        <source>Windows missed, wholly or in part</source>
+        <translation>Plazos no cumplidos, del todo o en parte</translation>
+    </message>
+    <message>
+        <source>Cost of lateness, in hours of work</source>
+        <translation>Costo del retraso, en horas de trabajo</translation>
+    </message>
+    <message>
+        <source>As it is &amp;known</source>
+        <translation>&amp;Como se sabe</translation>
+    </message>
+    <message>
+        <source>No&amp;body can work</source>
+        <translation>&amp;Nadie puede trabajar</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Qué pasaría</translation>
+    </message>
+    <message>
+        <source>&amp;Two more people</source>
+        <translation>&amp;Dos personas más</translation>
+    </message>
+    <message>
+        <source>A rainy f&amp;ortnight</source>
+        <translation>Dos semanas de &amp;lluvia</translation>
+    </message>
+    <message>
+        <source>A &amp;late spring</source>
+        <translation>Primavera &amp;tardía</translation>
+    </message>
+    <message>
+        <source>&amp;More people, for any work</source>
+        <translation>&amp;Más gente, para cualquier trabajo</translation>
+    </message>
+    <message>
+        <source>&amp;Stages not seen yet: days later</source>
+        <translation>Eta&amp;pas aún no vistas: días después</translation>
+    </message>
+    <message>
+        <source>F&amp;rom</source>
+        <translation>De&amp;sde</translation>
+    </message>
+    <message>
+        <source>&amp;Until</source>
+        <translation>&amp;Hasta</translation>
+    </message>
+    <message>
+        <source>as known</source>
+        <translation>según se sabe</translation>
+    </message>
+    <message>
+        <source>as supposed</source>
+        <translation>según se supone</translation>
+    </message>
+    <message>
+        <source>As supposed · planning…</source>
+        <translation>Según se supone · planeando…</translation>
+    </message>
+    <message>
+        <source>As supposed</source>
+        <translation>Según se supone</translation>
+    </message>
+    <message>
+        <source>Planning…</source>
+        <translation>Planeando…</translation>
+    </message>
+    <message>
+        <source>Choose more people, days lost or a later spring, and the two stand here side by side.</source>
+        <translation>Elija más gente, días perdidos o una primavera más tardía, y los dos estarán aquí lado a lado.</translation>
     </message>
 </context>
 <context>

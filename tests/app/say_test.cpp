@@ -159,6 +159,10 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(Say, WritesHoursWithNoMoreFiguresThanHelp) {
   EXPECT_EQ(text(british().hours(8.5)), "8.5 h");
   EXPECT_EQ(text(british().hours(18)), "18 h");
+  EXPECT_EQ(text(british().hours(0)), "0 h");
+  EXPECT_EQ(text(british().hours(0.25)), "0.3 h");
+  EXPECT_EQ(text(british().hours(0.1)), "6 min");
+  EXPECT_EQ(text(british().hours(0.001)), "1 min") << "some work is never none";
   EXPECT_EQ(text(british().hours(9.96)), "10 h");
   EXPECT_EQ(text(british().hours(242.4)), "242 h");
   EXPECT_EQ(text(castilian().hours(8.5)), "8,5 h");

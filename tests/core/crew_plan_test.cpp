@@ -148,6 +148,16 @@ TEST(CrewPlan, SaysTheWarningWithItsFigures) {
   EXPECT_EQ(inEnglish(*head.shortBy), "2 hours short by 7 April 2027.");
 }
 
+/// The same with a row and a half done: 48.5 hours wanted, 48 there.
+TEST(CrewPlan, SaysAShortageOfLessThanAnHourInMinutes) {
+  CrewOrchard there = blocksOf(5, {rubbing(7)});
+  there.tick(CrewOrchard::key(1, "rub"), RowSet::range(1, 1));
+  there.tick(CrewOrchard::key(1, "rub"), RowSet::range(2, 2), 50);
+  const DayHeadline head = headlineOf(there.orchard, there.planned(), there.today);
+  ASSERT_TRUE(head.shortBy);
+  EXPECT_EQ(inEnglish(*head.shortBy), "30 minutes short by 7 April 2027.");
+}
+
 /// One block holds two people at a time, whoever is hired: 16 hours a day.
 TEST(CrewPlan, SaysWhatNoHiringCanSave) {
   CrewOrchard there{{rubbing(5)}};

@@ -1,13 +1,15 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/programme/programme.h"
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace topwire {
+
+/// What a day's delay past the closing costs, from lost minutes to a lost tree.
+enum class DelayCost { low, medium, high, veryHigh };
 
 /// What late work costs, as shipped in resources/tables/delay.toml: hours of work lost
 /// for each hour of work.

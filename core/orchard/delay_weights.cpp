@@ -1,4 +1,4 @@
-#include "core/crews/delay_weights.h"
+#include "core/orchard/delay_weights.h"
 
 #include "core/orchard/table_rows.h"
 

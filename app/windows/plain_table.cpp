@@ -1,0 +1,96 @@
+#include "app/windows/plain_table.h"
+
+#include "app/look/look.h"
+#include "app/look/state_shape.h"
+
+#include <QHeaderView>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+constexpr int rowPadding = 14;
+constexpr int headHeight = 32;
+constexpr int shapeSide = 15;
+
+}  // namespace
+
+PlainTable::PlainTable(const QStringList& heads, QWidget* parent)
+    : QTableWidget(0, static_cast<int>(heads.size()), parent) {
+  setHorizontalHeaderLabels(heads);
+  setSelectionBehavior(QAbstractItemView::SelectRows);
+  setSelectionMode(QAbstractItemView::SingleSelection);
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  setTabKeyNavigation(false);
+  setFrameShape(QFrame::NoFrame);
+  setShowGrid(false);
+  setWordWrap(true);
+  setIconSize({shapeSide, shapeSide});
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  verticalHeader()->hide();
+  verticalHeader()->setMinimumSectionSize(1);
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setMinimumHeight(headHeight);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+}
+
+QIcon PlainTable::shapeIcon(TaskState state) const {
+  QPixmap picture{QSize{shapeSide, shapeSide} * devicePixelRatioF()};
+  picture.setDevicePixelRatio(devicePixelRatioF());
+  picture.fill(Qt::transparent);
+  QPainter painter{&picture};
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintShape(painter, {0, 0, shapeSide, shapeSide}, state);
+  QIcon icon;
+  for (const QIcon::Mode mode : {QIcon::Normal, QIcon::Selected})
+    icon.addPixmap(picture, mode);
+  return icon;
+}
+
+void PlainTable::putRow(int row, const Row& words) {
+  qsizetype lines = 1;
+  for (int column = 0; column < static_cast<int>(words.cells.size()); ++column) {
+    const Cell& cell = words.cells[static_cast<std::size_t>(column)];
+    auto* item = new QTableWidgetItem{cell.text};
+    item->setFont(fontOf(TypeSize::body, cell.bold));
+    item->setTextAlignment((cell.isFigure ? Qt::AlignRight : Qt::AlignLeft)
+                           | Qt::AlignVCenter);
+    if (cell.shape) item->setIcon(shapeIcon(*cell.shape));
+    if (column == 0) item->setData(Qt::AccessibleTextRole, words.whole);
+    lines = std::max(lines, cell.text.count(QLatin1Char('\n')) + 1);
+    setItem(row, column, item);
+  }
+  setRowHeight(row, static_cast<int>(lines) * fontMetrics().height() + rowPadding);
+}
+
+/// A figure's head stands over it.
+void PlainTable::setRows(const std::vector<Row>& rows) {
+  setRowCount(0);
+  setRowCount(static_cast<int>(rows.size()));
+  for (int row = 0; row < rowCount(); ++row)
+    putRow(row, rows[static_cast<std::size_t>(row)]);
+  for (int column = 0; rowCount() > 0 && column < columnCount(); ++column)
+    if (const QTableWidgetItem* first = item(0, column))
+      horizontalHeaderItem(column)->setTextAlignment(Qt::Alignment{first->textAlignment()});
+  updateGeometry();
+}
+
+QSize PlainTable::sizeHint() const {
+  return minimumSizeHint();
+}
+
+QSize PlainTable::minimumSizeHint() const {
+  constexpr int narrowest = 360;
+  const int head = std::max(headHeight, horizontalHeader()->sizeHint().height());
+  return {narrowest, head + verticalHeader()->length()};
+}
+
+}  // namespace topwire
