@@ -50,7 +50,7 @@ ComingJobsCard::ComingJobsCard(Session& session, QWidget* parent)
     , session_(&session)
     , sum_(wrapping(textLabel({})))
     , table_(new PlainTable(
-          {tr("Job"), tr("Work"), tr("Done"), tr("Window closes"), tr("How it ends")}))
+          {tr("Job"), tr("Hours"), tr("Done"), tr("Window closes"), tr("How it ends")}))
     , all_(new QPushButton) {
   setObjectName(QStringLiteral("comingJobsCard"));
   sum_->setObjectName(QStringLiteral("comingJobsSum"));

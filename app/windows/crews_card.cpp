@@ -3,10 +3,13 @@
 #include "app/windows/crew_form.h"
 #include "app/windows/field_reader.h"
 #include "app/windows/questions.h"
+#include "app/words/say.h"
 #include "core/edit/crew_deeds.h"
 
 #include <QHBoxLayout>
 #include <QLocale>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -17,6 +20,14 @@ namespace {
 
 QString editNameOf(CrewId crew) {
   return QStringLiteral("editCrew-") + QString::fromStdString(idText(crew));
+}
+
+/// Those still to come: "19 April, 5–17 July".
+QString daysOffText(const Crew& crew, Day today) {
+  QStringList spans;
+  for (const DaySpan& span : crew.daysOff)
+    if (span.last >= today) spans << voiceIn(language()).span(span);
+  return spans.join(QLatin1String(", "));
 }
 
 }  // namespace
@@ -59,9 +70,11 @@ std::vector<CrewsCard::Line> CrewsCard::linesNow() const {
         crew.workers == 1 ? tr("1 worker") : tr("%1 workers").arg(crew.workers);
     const QString skills = crew.skills.empty() ? tr("all-round") : namesText(crew.skills);
     const QString hours = QLocale{}.toString(crew.hoursPerDay, 'g', 4);
+    const QString facts = tr("%1, %2 h a day · %3").arg(workers, hours, skills);
+    const QString off = daysOffText(crew, session_->today());
     lines.push_back({crew.id,
                      QString::fromStdString(crew.name),
-                     tr("%1, %2 h a day · %3").arg(workers, hours, skills)});
+                     off.isEmpty() ? facts : tr("%1 · off %2").arg(facts, off)});
   }
   return lines;
 }
@@ -81,10 +94,14 @@ void CrewsCard::fill() {
     item->widget()->deleteLater();
     delete item;
   }
-  for (const Line& line : shown_) rows_->addWidget(makeLine(line));
+  const QFontMetrics bold{fontOf(TypeSize::body, true)};
+  int widest = 0;
+  for (const Line& line : shown_)
+    widest = std::max(widest, bold.horizontalAdvance(line.name));
+  for (const Line& line : shown_) rows_->addWidget(makeLine(line, widest));
 }
 
-QWidget* CrewsCard::makeLine(const Line& line) {
+QWidget* CrewsCard::makeLine(const Line& line, int nameWidth) {
   auto* row = new QWidget;
   row->setAutoFillBackground(false);
   auto* edit = new QPushButton{tr("Edit")};
@@ -99,8 +116,10 @@ QWidget* CrewsCard::makeLine(const Line& line) {
   auto* across = new QHBoxLayout{row};
   across->setContentsMargins(0, 0, 0, 0);
   across->setSpacing(12);
-  across->addWidget(textLabel(line.name, TypeSize::body, true));
-  across->addWidget(mutedLabel(line.facts, TypeSize::body), 1);
+  auto* name = textLabel(line.name, TypeSize::body, true);
+  name->setMinimumWidth(nameWidth);
+  across->addWidget(name);
+  across->addWidget(wrapping(mutedLabel(line.facts, TypeSize::body)), 1);
   across->addWidget(edit);
   across->addWidget(remove);
   const CrewId crew = line.id;
@@ -112,11 +131,27 @@ QWidget* CrewsCard::makeLine(const Line& line) {
 void CrewsCard::openNew() {
   form_->show();
   form_->startNew();
+  bringFormIntoSight();
 }
 
 void CrewsCard::openEdit(CrewId crew) {
   form_->show();
   form_->startEdit(crew);
+  bringFormIntoSight();
+}
+
+/// All of it where there is room, else its beginning. Only once it has its place.
+void CrewsCard::bringFormIntoSight() {
+  constexpr int below = 12;
+  QTimer::singleShot(0, form_, [this] {
+    QWidget* at = parentWidget();
+    while (at != nullptr && qobject_cast<QScrollArea*>(at) == nullptr)
+      at = at->parentWidget();
+    auto* area = qobject_cast<QScrollArea*>(at);
+    if (area == nullptr) return;
+    area->ensureWidgetVisible(form_, 0, below);
+    if (QWidget* first = form_->focusWidget()) area->ensureWidgetVisible(first);
+  });
 }
 
 void CrewsCard::close() {

@@ -33,10 +33,11 @@ private:
 
   std::vector<Line> linesNow() const;
   void fill();
-  QWidget* makeLine(const Line& line);
+  QWidget* makeLine(const Line& line, int nameWidth);
   void openNew();
   void openEdit(CrewId crew);
   void close();
+  void bringFormIntoSight();
   void remove(CrewId crew);
   /// Where the keyboard goes on once the form is closed.
   void focusOn(CrewId crew);

@@ -20,6 +20,8 @@ constexpr double radius = 3;
 constexpr double gap = 4;
 constexpr int stripHeight = 190;
 constexpr double nothing = 0.5;
+/// Lower ones would be told over every week that something small is carried through.
+constexpr double leastTold = 4;
 
 /// 50, 100, 200, 500 ...: about four lines on the scale.
 double scaleStep(double most) {
@@ -189,27 +191,35 @@ void LabourStrip::paintWeek(QPainter& painter, int index) const {
     painter.drawPath(path);
   };
   if (week.planned > nothing) fill(bar(0, week.planned), TaskState::done);
-  if (week.overdue > nothing) {
-    fill(bar(week.planned, week.overdue), TaskState::late);
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
-    painter.setPen(palette().color(QPalette::WindowText));
-    const double line = fontMetrics().height();
-    painter.drawText(bar(week.planned, week.overdue).adjusted(-gap, -line - 1, gap, 0),
-                     Qt::AlignHCenter | Qt::AlignTop,
-                     hoursPlain(week.overdue));
-    painter.setFont(font());
-  }
+  if (week.overdue > nothing) fill(bar(week.planned, week.overdue), TaskState::late);
   painter.setBrush(Qt::NoBrush);
   if (week.wanted > nothing) {
     painter.setPen(QPen{palette().color(QPalette::Dark), 1.2, Qt::DashLine});
     painter.drawRoundedRect(bar(0, week.wanted), radius, radius);
   }
+  if (week.overdue > nothing && heightOf(week.overdue) >= leastTold)
+    writeOverdue(painter, bar(week.planned, week.overdue), hoursPlain(week.overdue));
   if (hasFocus() && index == chosen_) {
     painter.setPen(QPen{baseColours(currentTheme()).focus, 2.0});
     painter.drawRoundedRect(room.adjusted(-1, -1, 1, 1), radius, radius);
   }
+}
+
+/// Over its bar, and over what is wanted where that goes on higher.
+void LabourStrip::writeOverdue(QPainter& painter,
+                               const QRectF& bar,
+                               const QString& hours) const {
+  QFont bold = font();
+  bold.setBold(true);
+  const QFontMetricsF measure{bold};
+  QRectF words{0, 0, measure.horizontalAdvance(hours) + 2, measure.height()};
+  words.moveCenter({bar.center().x(), bar.top() - measure.height() / 2 - 1});
+  painter.fillRect(words, palette().color(QPalette::Base));
+  painter.setFont(bold);
+  painter.setPen(palette().color(QPalette::WindowText));
+  painter.drawText(words, Qt::AlignCenter, hours);
+  painter.setFont(font());
+  painter.setBrush(Qt::NoBrush);
 }
 
 /// What there is, as steps from week to week.

@@ -44,6 +44,7 @@ private:
   void describe();
   void paintScale(QPainter& painter) const;
   void paintWeek(QPainter& painter, int week) const;
+  void writeOverdue(QPainter& painter, const QRectF& bar, const QString& hours) const;
   void paintThere(QPainter& painter) const;
   void paintMonths(QPainter& painter) const;
 

@@ -30,7 +30,8 @@ QString spanText(DaySpan span) {
 
 QString wholeHoursText(double hours) {
   if (hours < 1) return hoursText(hours);
-  return say(Sentence{phrase("Labour", "%1 h"), {std::int64_t{std::llround(hours)}}});
+  const QString whole = voiceIn(language()).count(std::llround(hours));
+  return say(Sentence{phrase("Labour", "%1 h"), {whole.toStdString()}});
 }
 
 QString summaryOf(const std::vector<WeekOfLabour>& weeks, const PlanSum& sum) {
@@ -47,6 +48,11 @@ QString summaryOf(const std::vector<WeekOfLabour>& weeks, const PlanSum& sum) {
                     static_cast<std::int64_t>(weeks.size())}})};
   if (sum.windowsMissed == 0)
     sentences << say(Sentence{phrase("Labour", "Every window can be met.")});
+  else
+    sentences << sayCounted(
+        sum.windowsMissed,
+        phrase("Labour", "%1 window is missed, wholly or in part."),
+        phrase("Labour", "%1 windows are missed, wholly or in part."));
   if (const WeekOfLabour* worst = worstWeek(weeks))
     sentences << say(Sentence{
         phrase("Labour",
@@ -114,6 +120,8 @@ QString wordsOf(const ComingJob& job, const QString& name) {
 
 QString treesText(const LearnedPace& pace) {
   const std::string first = leafText(pace.firstLeaf).toStdString();
+  if (pace.firstLeaf <= 1 && !pace.lastLeaf)
+    return say(Sentence{phrase("Labour", "any leaf")});
   if (!pace.lastLeaf) return say(Sentence{phrase("Labour", "%1 and older"), {first}});
   if (*pace.lastLeaf <= pace.firstLeaf) return leafText(pace.firstLeaf);
   return say(Sentence{phrase("Labour", "%1 to %2"),

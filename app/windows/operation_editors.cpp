@@ -69,8 +69,8 @@ Words WordsField::words() const {
           spanish_->text().trimmed().toStdString()};
 }
 
-ChoicesField::ChoicesField(const QStringList& names, QWidget* parent) : QWidget(parent) {
-  constexpr int columns = 3;
+ChoicesField::ChoicesField(const QStringList& names, int columns, QWidget* parent)
+    : QWidget(parent) {
   auto* grid = new QGridLayout{this};
   grid->setContentsMargins(0, 0, 0, 0);
   for (const QString& name : names) {

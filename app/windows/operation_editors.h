@@ -32,7 +32,9 @@ class ChoicesField : public QWidget {
   Q_OBJECT
 
 public:
-  explicit ChoicesField(const QStringList& names, QWidget* parent = nullptr);
+  explicit ChoicesField(const QStringList& names,
+                        int columns = 3,
+                        QWidget* parent = nullptr);
 
   void setChosen(std::size_t choice, bool chosen);
   bool isChosen(std::size_t choice) const;

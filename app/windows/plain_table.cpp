@@ -5,6 +5,7 @@
 
 #include <QHeaderView>
 #include <QPainter>
+#include <QStyledItemDelegate>
 
 #include <algorithm>
 
@@ -15,11 +16,63 @@ namespace {
 constexpr int rowPadding = 14;
 constexpr int headHeight = 32;
 constexpr int shapeSide = 15;
+constexpr int besideWords = 8;
+/// What the style leaves beside the words of a cell.
+constexpr int insideCell = 5;
+
+/// With room beside the words, as the heads have it.
+class RoomyCells : public QStyledItemDelegate {
+public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QSize sizeHint(const QStyleOptionViewItem& option,
+                 const QModelIndex& index) const override {
+    return QStyledItemDelegate::sizeHint(option, index) + QSize{2 * besideWords, 0};
+  }
+
+protected:
+  void initStyleOption(QStyleOptionViewItem* option,
+                       const QModelIndex& index) const override {
+    QStyledItemDelegate::initStyleOption(option, index);
+    option->rect.adjust(besideWords, 0, -besideWords, 0);
+  }
+};
+
+/// Muted words over a hairline.
+class PlainHead : public QHeaderView {
+public:
+  using QHeaderView::QHeaderView;
+
+protected:
+  QSize sectionSizeFromContents(int section) const override {
+    const QString words = model()->headerData(section, orientation()).toString();
+    const int wide = QFontMetrics{fontOf(TypeSize::small)}.horizontalAdvance(words);
+    return {wide + 2 * (besideWords + insideCell) + 2, headHeight};
+  }
+
+  void paintSection(QPainter* painter, const QRect& rect, int section) const override {
+    painter->save();
+    painter->fillRect(rect, palette().base());
+    painter->setFont(fontOf(TypeSize::small));
+    painter->setPen(palette().color(QPalette::PlaceholderText));
+    const QVariant set =
+        model()->headerData(section, orientation(), Qt::TextAlignmentRole);
+    painter->drawText(
+        rect.adjusted(besideWords + insideCell, 0, -besideWords - insideCell, 0),
+        set.isValid() ? set.toInt() : Qt::AlignLeft | Qt::AlignVCenter,
+        model()->headerData(section, orientation()).toString());
+    painter->setPen(palette().color(QPalette::Mid));
+    painter->drawLine(rect.bottomLeft(), rect.bottomRight());
+    painter->restore();
+  }
+};
 
 }  // namespace
 
 PlainTable::PlainTable(const QStringList& heads, QWidget* parent)
     : QTableWidget(0, static_cast<int>(heads.size()), parent) {
+  setHorizontalHeader(new PlainHead{Qt::Horizontal, this});
+  setItemDelegate(new RoomyCells{this});
   setHorizontalHeaderLabels(heads);
   setSelectionBehavior(QAbstractItemView::SelectRows);
   setSelectionMode(QAbstractItemView::SingleSelection);
@@ -39,7 +92,6 @@ PlainTable::PlainTable(const QStringList& heads, QWidget* parent)
   horizontalHeader()->setMinimumHeight(headHeight);
   horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-  horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
 }
 
 QIcon PlainTable::shapeIcon(TaskState state) const {
@@ -79,7 +131,8 @@ void PlainTable::setRows(const std::vector<Row>& rows) {
     putRow(row, rows[static_cast<std::size_t>(row)]);
   for (int column = 0; rowCount() > 0 && column < columnCount(); ++column)
     if (const QTableWidgetItem* first = item(0, column))
-      horizontalHeaderItem(column)->setTextAlignment(Qt::Alignment{first->textAlignment()});
+      horizontalHeaderItem(column)->setTextAlignment(
+          Qt::Alignment{first->textAlignment()});
   updateGeometry();
 }
 

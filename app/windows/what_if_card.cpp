@@ -116,6 +116,7 @@ void WhatIfCard::addFields(QVBoxLayout& lines) {
   later_->setObjectName(QStringLiteral("springLater"));
   later_->setRange(-mostDaysLater, mostDaysLater);
   lose_->setObjectName(QStringLiteral("loseDays"));
+  lose_->setMinimumHeight(measure::buttonHeight);
   lostFrom_->setObjectName(QStringLiteral("lostFrom"));
   lostTo_->setObjectName(QStringLiteral("lostTo"));
   for (QDateEdit* day : {lostFrom_, lostTo_}) day->setMinimumWidth(dateWidth);
@@ -145,7 +146,7 @@ void WhatIfCard::addComparison(QVBoxLayout& lines) {
   }
   sums_->setColumnStretch(3, 1);
   part->addLayout(sums_);
-  planning_ = mutedLabel({});
+  planning_ = textLabel({}, TypeSize::body, true);
   strip_ = new LabourStrip;
   strip_->setObjectName(QStringLiteral("supposedStrip"));
   reading_ = wrapping(textLabel({}, TypeSize::small));

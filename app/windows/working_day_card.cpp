@@ -13,6 +13,8 @@ namespace topwire {
 
 namespace {
 
+constexpr int weekdayColumns = 4;
+
 QStringList weekdayNames() {
   QStringList names;
   for (int day = Qt::Monday; day <= Qt::Sunday; ++day)
@@ -35,7 +37,7 @@ WorkingDayCard::WorkingDayCard(Session& session, QWidget* parent)
     : Card(QPalette::Light, parent)
     , session_(&session)
     , form_(new Form)
-    , workdays_(new ChoicesField(weekdayNames()))
+    , workdays_(new ChoicesField(weekdayNames(), weekdayColumns))
     , start_(new QLineEdit)
     , moveMinutes_(new QLineEdit)
     , minutesPerKm_(new QLineEdit)

@@ -2099,6 +2099,18 @@
         <source>nothing yet</source>
         <translation>aún nada</translation>
     </message>
+    <message>
+        <source>%1 window is missed, wholly or in part.</source>
+        <translation>%1 plazo no se cumple, del todo o en parte.</translation>
+    </message>
+    <message>
+        <source>%1 windows are missed, wholly or in part.</source>
+        <translation>%1 plazos no se cumplen, del todo o en parte.</translation>
+    </message>
+    <message>
+        <source>any leaf</source>
+        <translation>cualquier hoja</translation>
+    </message>
 </context>
 <context>
     <name>Leaf</name>
@@ -5140,10 +5152,6 @@
         <translation>Trabajo</translation>
     </message>
     <message>
-        <source>Work</source>
-        <translation>Trabajo</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Hecho</translation>
     </message>
@@ -5174,6 +5182,10 @@
     <message>
         <source>Sho&amp;w all %1 jobs</source>
         <translation>Ver los %1 tra&amp;bajos</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Horas</translation>
     </message>
 </context>
 <context>
@@ -5326,6 +5338,10 @@
     <message>
         <source>&amp;Delete %1</source>
         <translation>E&amp;liminar %1</translation>
+    </message>
+    <message>
+        <source>%1 · off %2</source>
+        <translation>%1 · libre %2</translation>
     </message>
 </context>
 <context>

@@ -1,4 +1,5 @@
 #include "app/windows/normals_table.h"
+#include "core/edit/crew_deeds.h"
 #include "tests/app/window_test.h"
 
 #include <QCheckBox>
@@ -29,6 +30,31 @@ protected:
 
   const Settings& saved() const { return session.orchard().settings; }
 };
+
+TEST_F(SettingsPageTest, anOpenedCrewFormIsInSight) {
+  window.resize(1024, 700);
+  settle();
+  click("addCrew");
+  settle();
+  EXPECT_FALSE(find<QPushButton>("saveCrew")->visibleRegion().isEmpty());
+  EXPECT_FALSE(QApplication::focusWidget()->visibleRegion().isEmpty());
+}
+
+TEST_F(SettingsPageTest, aCrewsLineTellsItsDaysOffToCome) {
+  Crew crew;
+  crew.id = {0, 9};
+  crew.name = "Heron";
+  crew.daysOff = {{dayOf(2027, 3, 1), dayOf(2027, 3, 2)},
+                  {dayOf(2027, 7, 5), dayOf(2027, 7, 17)}};
+  session.perform(addCrew(session.orchard(), crew));
+  settle();
+  QStringList words;
+  for (const QLabel* label : find<QWidget>("crewsCard")->findChildren<QLabel*>())
+    words << label->text();
+  const std::string all = words.join(QLatin1Char('\n')).toStdString();
+  EXPECT_THAT(all, HasSubstr("off 5–17 July"));
+  EXPECT_THAT(all, ::testing::Not(HasSubstr("March")));
+}
 
 TEST_F(SettingsPageTest, savingIsOneChange) {
   find<QLineEdit>("field-name")->setText(QStringLiteral("Alder Bend East"));
