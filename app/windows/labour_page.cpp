@@ -33,7 +33,7 @@ LabourPage::LabourPage(Session& session, QWidget* parent)
   all->addWidget(makeEmpty());
   all->addWidget(makeScrolling(), 1);
   connect(planner_, &LabourPlanner::changed, this, &LabourPage::refresh);
-  connect(session_, &Session::changed, this, &LabourPage::refresh);
+  connect(session_, &Session::changed, this, &LabourPage::followSession);
   connect(session_, &Session::reset, this, &LabourPage::startAnew);
   connect(whatIf_, &WhatIfCard::supposed, this, [this] {
     planner_->suppose(whatIf_->supposition());
@@ -98,6 +98,12 @@ QWidget* LabourPage::makeEmpty() {
 void LabourPage::startAnew() {
   weeks_.clear();
   if (session_->isOpen()) whatIf_->startAnew(session_->today());
+  followSession();
+}
+
+/// What was learned hangs on no plan.
+void LabourPage::followSession() {
+  if (isVisible() && session_->isOpen()) paces_->refresh();
   refresh();
 }
 
@@ -109,7 +115,7 @@ void LabourPage::suppose(const Supposition& supposed) {
 void LabourPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   planner_->setWatched(true);
-  refresh();
+  followSession();
 }
 
 void LabourPage::hideEvent(QHideEvent* event) {
@@ -129,7 +135,6 @@ void LabourPage::refresh() {
   if (known == nullptr) summary_->setText(tr("Planning the season…"));
   showComparison(known == nullptr ? nullptr : planner_->supposed());
   whatIf_->setPlanning(planner_->isPlanning());
-  paces_->refresh();
   const QString ahead =
       weeks_.empty() ? QString{} : tr("%1 weeks ahead").arg(weeks_.size());
   head_->say(tr("Labour"),

@@ -42,6 +42,7 @@ private:
   QWidget* makeKnown();
   QWidget* makeEmpty();
   void startAnew();
+  void followSession();
   void refresh();
   void showKnown(const CrewPlan& plan);
   void showComparison(const CrewPlan* supposed);

@@ -6,6 +6,7 @@
 #include "tests/app/window_test.h"
 
 #include <QSignalSpy>
+#include <QSpinBox>
 
 namespace topwire {
 
@@ -32,7 +33,7 @@ protected:
     page()->planner().setRuns(runs);
     start(orchard);
     window.showPage(RailPage::labour);
-    settle();
+    if (runs == LabourPlanner::Runs::atOnce) settle();
   }
 
   void waitForPlans() {
@@ -146,7 +147,7 @@ TEST_F(LabourPageTest, aSuppositionIsPlannedBesideAndStandsWhenItIsReady) {
   runs = LabourPlanner::Runs::beside;
   begin(1);
   waitForPlans();
-  click("twoMore");
+  find<QPushButton>("twoMore")->click();
   EXPECT_EQ(find<QSpinBox>("workersMore")->value(), 2);
   EXPECT_FALSE(shown("supposedStrip"));
   EXPECT_EQ(textOf("nothingSupposed"), "Planning…");
