@@ -10,6 +10,7 @@
 #include <QStyleOption>
 
 #include <algorithm>
+#include <array>
 #include <memory>
 
 namespace topwire {
@@ -162,6 +163,31 @@ void paintComboBox(QPainter& painter,
   paintIcon(painter, where, Icon::down, option.palette.color(QPalette::ButtonText));
 }
 
+/// A stroke up or down; muted where it goes no further.
+void paintStep(QPainter& painter,
+               const QStyleOptionSpinBox& box,
+               const QRect& where,
+               QAbstractSpinBox::StepEnabledFlag step) {
+  constexpr double half = 4;
+  constexpr double stroke = 1.7;
+  const bool on =
+      (box.state & QStyle::State_Enabled) != 0 && (box.stepEnabled & step) != 0;
+  const double tip = step == QAbstractSpinBox::StepUpEnabled ? -half / 2 : half / 2;
+  const QPointF middle = QRectF{where}.center();
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen{box.palette.color(on ? QPalette::ButtonText : QPalette::Mid),
+                      stroke,
+                      Qt::SolidLine,
+                      Qt::RoundCap,
+                      Qt::RoundJoin});
+  const std::array<QPointF, 3> line{middle + QPointF{-half, -tip},
+                                    middle + QPointF{0, tip},
+                                    middle + QPointF{half, -tip}};
+  painter.drawPolyline(line.data(), static_cast<int>(line.size()));
+  painter.restore();
+}
+
 /// A track without buttons at its ends.
 QRect scrollBarPart(const QStyleOptionSlider& bar, QStyle::SubControl part) {
   constexpr int shortest = 32;
@@ -279,6 +305,15 @@ void FlatStyle::drawComplexControl(ComplexControl control,
                          *option,
                          subControlRect(CC_ComboBox, option, SC_ComboBoxArrow, widget),
                          widget);
+  if (const auto* box = qstyleoption_cast<const QStyleOptionSpinBox*>(option)) {
+    const auto part = [&](SubControl which) {
+      return subControlRect(CC_SpinBox, option, which, widget);
+    };
+    paintField(*painter, *option, widget);
+    paintStep(*painter, *box, part(SC_SpinBoxUp), QAbstractSpinBox::StepUpEnabled);
+    paintStep(*painter, *box, part(SC_SpinBoxDown), QAbstractSpinBox::StepDownEnabled);
+    return;
+  }
   if (const auto* bar = qstyleoption_cast<const QStyleOptionSlider*>(option);
       bar != nullptr && control == CC_ScrollBar)
     return paintScrollBar(*painter, *bar);

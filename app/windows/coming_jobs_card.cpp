@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -94,7 +95,7 @@ void ComingJobsCard::fill() {
                      {finishText(job), !isCalm, false, shapeOf(job.finish)}},
                     wordsOf(job, nameOf(job))});
   }
-  table_->setRows(rows);
+  table_->setRows(std::move(rows));
   table_->setVisible(count > 0);
   all_->setVisible(count > fewest);
   all_->setText(all_->isChecked() ? tr("Show the first %1").arg(fewest)

@@ -32,6 +32,7 @@ double scaleStep(double most) {
 }
 
 QString hoursPlain(double hours) {
+  if (hours > 0 && hours < nothing) return LabourStrip::tr("under 1");
   return voiceIn(language()).count(std::llround(hours));
 }
 

@@ -138,7 +138,9 @@ QString crewsText(const LearnedPace& pace) {
     const std::string name =
         crew.crew.empty() ? say(Sentence{phrase("Labour", "no crew noted")}).toStdString()
                           : crew.crew;
-    crews << say(Sentence{phrase("Labour", "%1: %2, from %3"),
+    const Phrase words = pace.crews.size() == 1 ? phrase("Labour", "%1 %2")
+                                                : phrase("Labour", "%1 %2, from %3");
+    crews << say(Sentence{words,
                           {name,
                            secondsText(crew.rate.seconds()).toStdString(),
                            hoursValue(crew.rate.hours)}});

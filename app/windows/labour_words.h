@@ -29,7 +29,7 @@ QString wordsOf(const ComingJob& job, const QString& name);
 QString treesText(const LearnedPace& pace);
 /// "38 s".
 QString secondsText(double seconds);
-/// "Heron 38 s, from 12 h", a line for each crew.
+/// "Heron 38 s"; of several crews a line each, with the hours: "Heron 38 s, from 12 h".
 QString crewsText(const LearnedPace& pace);
 QString wordsOf(const LearnedPace& pace);
 

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -97,8 +98,8 @@ void PacesCard::fill() {
   std::vector<PlainTable::Row> rows;
   for (const LearnedPace& pace : paces_)
     if (pace.isLearned() || all_->isChecked()) rows.push_back(rowOf(pace, workOf(pace)));
-  table_->setRows(rows);
   table_->setVisible(!rows.empty());
+  table_->setRows(std::move(rows));
   all_->setVisible(learned < count);
   all_->setText(all_->isChecked() ? tr("Show what was learned alone")
                                   : tr("Show all %1 fi&gures").arg(count));

@@ -3,11 +3,13 @@
 #include "app/look/look.h"
 #include "app/look/state_shape.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -116,6 +118,7 @@ void PlainTable::putRow(int row, const Row& words) {
     item->setTextAlignment((cell.isFigure ? Qt::AlignRight : Qt::AlignLeft)
                            | Qt::AlignVCenter);
     if (cell.shape) item->setIcon(shapeIcon(*cell.shape));
+    item->setToolTip(cell.text);
     if (column == 0) item->setData(Qt::AccessibleTextRole, words.whole);
     lines = std::max(lines, cell.text.count(QLatin1Char('\n')) + 1);
     setItem(row, column, item);
@@ -123,12 +126,23 @@ void PlainTable::putRow(int row, const Row& words) {
   setRowHeight(row, static_cast<int>(lines) * fontMetrics().height() + rowPadding);
 }
 
+void PlainTable::setRows(std::vector<Row> rows) {
+  rows_ = std::move(rows);
+  fill();
+}
+
+/// The shapes are drawn in the theme's colours.
+void PlainTable::changeEvent(QEvent* event) {
+  QTableWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) fill();
+}
+
 /// A figure's head stands over it.
-void PlainTable::setRows(const std::vector<Row>& rows) {
+void PlainTable::fill() {
   setRowCount(0);
-  setRowCount(static_cast<int>(rows.size()));
+  setRowCount(static_cast<int>(rows_.size()));
   for (int row = 0; row < rowCount(); ++row)
-    putRow(row, rows[static_cast<std::size_t>(row)]);
+    putRow(row, rows_[static_cast<std::size_t>(row)]);
   for (int column = 0; rowCount() > 0 && column < columnCount(); ++column)
     if (const QTableWidgetItem* first = item(0, column))
       horizontalHeaderItem(column)->setTextAlignment(

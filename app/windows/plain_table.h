@@ -30,14 +30,20 @@ public:
   /// The first column takes the room that is left.
   explicit PlainTable(const QStringList& heads, QWidget* parent = nullptr);
 
-  void setRows(const std::vector<Row>& rows);
+  void setRows(std::vector<Row> rows);
 
   QSize sizeHint() const override;
   QSize minimumSizeHint() const override;
 
+protected:
+  void changeEvent(QEvent* event) override;
+
 private:
+  void fill();
   void putRow(int row, const Row& words);
   QIcon shapeIcon(TaskState state) const;
+
+  std::vector<Row> rows_;
 };
 
 }  // namespace topwire

@@ -2068,10 +2068,6 @@
         <translation>sin cuadrilla anotada</translation>
     </message>
     <message>
-        <source>%1: %2, from %3</source>
-        <translation>%1: %2, de %3</translation>
-    </message>
-    <message>
         <source>%1, %2: %3 a tree in the programme; nothing learned yet.</source>
         <translation>%1, %2: %3 por árbol en el programa; aún no se ha aprendido nada.</translation>
     </message>
@@ -2110,6 +2106,14 @@
     <message>
         <source>any leaf</source>
         <translation>cualquier hoja</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, from %3</source>
+        <translation>%1 %2, de %3</translation>
     </message>
 </context>
 <context>
@@ -5756,6 +5760,10 @@
     <message>
         <source>Labour by week</source>
         <translation>Mano de obra por semana</translation>
+    </message>
+    <message>
+        <source>under 1</source>
+        <translation>menos de 1</translation>
     </message>
 </context>
 <context>

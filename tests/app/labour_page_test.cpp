@@ -108,6 +108,26 @@ TEST_F(LabourPageTest, aSuppositionStandsBesideWhatIsKnown) {
   EXPECT_NE(known, supposed);
 }
 
+TEST_F(LabourPageTest, aWeeksLittleWorkIsNotNone) {
+  WeekOfLabour week;
+  week.wanted = 0.2;
+  EXPECT_THAT(wordsOf(week).toStdString(),
+              HasSubstr("0 worker-hours there, under 1 wanted"));
+}
+
+TEST_F(LabourPageTest, anotherThemeKeepsTheJobsAndDrawsTheirShapesAnew) {
+  begin(4);
+  const auto shape = [&] {
+    return find<PlainTable>("comingJobs")->item(0, 4)->icon().pixmap(15, 15).toImage();
+  };
+  const std::string rows = rowsOf("comingJobs");
+  const QImage light = shape();
+  applyLook(*qApp, Theme::dark);
+  settle();
+  EXPECT_EQ(rowsOf("comingJobs"), rows);
+  EXPECT_NE(shape(), light);
+}
+
 TEST_F(LabourPageTest, arrowsGoFromWeekToWeek) {
   begin(4);
   auto* strip = find<LabourStrip>("labourStrip");
@@ -201,7 +221,7 @@ TEST_F(LabourPageTest, whatWasLearnedStandsBesideTheProgrammesFigure) {
   tickSome(2, 240);
   settle();
   EXPECT_THAT(textOf("pacesSum"), HasSubstr("has hours noted"));
-  EXPECT_THAT(rowsOf("paces"), HasSubstr("| 4 h | Heron: "));
+  EXPECT_THAT(rowsOf("paces"), HasSubstr("| 4 h | Heron "));
   click("allPaces");
   EXPECT_THAT(rowsOf("paces"), HasSubstr("nothing yet"));
 }
