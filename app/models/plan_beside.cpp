@@ -13,15 +13,20 @@ void PlanBeside::ask(CrewQuestion question, SearchLimits limits) {
   isPlanning_ = true;
   const auto last = generation_;
   const std::uint64_t generation = ++*last;
-  pool_->start([this, last, generation, limits, asked = std::move(question)]() mutable {
-    if (*last != generation) return;
+  const auto post = [this, generation](CrewPlan plan, Answer answer) {
     QMetaObject::invokeMethod(
         this,
-        [this, generation, made = planCrews(std::move(asked), limits)]() mutable {
-          take(generation, std::move(made));
+        [this, generation, answer, made = std::move(plan)]() mutable {
+          take(generation, std::move(made), answer);
         },
         Qt::QueuedConnection);
-  });
+  };
+  pool_->start(
+      [post, last, generation, limits, first = !plan_, asked = std::move(question)] {
+        if (*last != generation) return;
+        if (first) post(planCrews(asked, {0, limits.seed}), Answer::beforeSearch);
+        if (*last == generation) post(planCrews(asked, limits), Answer::whole);
+      });
 }
 
 void PlanBeside::askAtOnce(CrewQuestion question, SearchLimits limits) {
@@ -34,9 +39,9 @@ void PlanBeside::forget() {
   plan_.reset();
 }
 
-void PlanBeside::take(std::uint64_t generation, CrewPlan plan) {
+void PlanBeside::take(std::uint64_t generation, CrewPlan plan, Answer answer) {
   if (generation != *generation_) return;
-  isPlanning_ = false;
+  isPlanning_ = answer == Answer::beforeSearch;
   plan_ = std::move(plan);
   Q_EMIT planned();
 }

@@ -22,6 +22,11 @@ public:
   /// The pool has to be done with its work before this goes.
   explicit PlanBeside(QThreadPool& pool, QObject* parent = nullptr);
 
+  /// `beforeSearch`: by rule alone, for a start; the whole one follows.
+  enum class Answer { beforeSearch, whole };
+
+  /// Where no plan stands yet, one without the search comes first, so that nobody waits
+  /// for that.
   void ask(CrewQuestion question, SearchLimits limits);
   /// The same, with the answer there on return.
   void askAtOnce(CrewQuestion question, SearchLimits limits);
@@ -35,7 +40,7 @@ public:
   std::uint64_t generation() const { return *generation_; }
 
   /// Takes the answer to the `generation`th question, unless another was asked since.
-  void take(std::uint64_t generation, CrewPlan plan);
+  void take(std::uint64_t generation, CrewPlan plan, Answer answer = Answer::whole);
 
 Q_SIGNALS:
   void planned();

@@ -241,6 +241,9 @@ TEST(PlanBeside, TakesTheAnswerToTheLastQuestionAlone) {
   EXPECT_EQ(beside.plan()->withoutMoves, 0);
   beside.take(beside.generation(), other);
   EXPECT_EQ(beside.plan()->withoutMoves, 7);
+  EXPECT_FALSE(beside.isPlanning());
+  beside.take(beside.generation(), other, PlanBeside::Answer::beforeSearch);
+  EXPECT_TRUE(beside.isPlanning()) << "the whole one follows";
   beside.forget();
   EXPECT_EQ(beside.plan(), nullptr);
 }
