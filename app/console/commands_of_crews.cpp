@@ -135,7 +135,8 @@ std::vector<Sentence> missedWords(const Orchard& orchard,
                                   const CrewPlan& plan) {
   constexpr std::size_t most = 5;
   std::vector<Sentence> words;
-  for (const MissedWindow& window : missedInPastYears(orchard, trade, plan)) {
+  for (const MissedWindow& window :
+       missedInPastYears(pastRain(orchard, trade, plan.question), plan)) {
     if (words.size() == most) break;
     words.push_back(
         {phrase("Crew plan", "%1: not done in time in %2 of the last %3 years' weather."),

@@ -34,12 +34,14 @@ CrewPlanner::CrewPlanner(Session& session, QObject* parent)
 }
 
 CrewPlanner::~CrewPlanner() {
+  ++generation_;
   pool_.clear();
   pool_.waitForDone();
 }
 
 void CrewPlanner::forget() {
   plan_.reset();
+  missed_.clear();
   stale_ = true;
   ++generation_;
   awaited_ = 0;
@@ -80,37 +82,57 @@ void CrewPlanner::ask() {
     return Q_EMIT planned();
   }
   CrewQuestion asked = question();
-  if (runs_ == Runs::atOnce) {
-    const SearchLimits within = limits(asked);
-    return take(generation_, planCrews(std::move(asked), within));
-  }
+  if (runs_ == Runs::atOnce) return runAtOnce(std::move(asked));
   if (plan_) plan_ = replanCrews(asked, *plan_);
   run(std::move(asked));
   Q_EMIT planned();
 }
 
-/// The first plan is shown without the search before it, so that nobody waits for that.
+void CrewPlanner::runAtOnce(CrewQuestion question) {
+  const SearchLimits within = limits(question);
+  const PastRain rained = rain(question);
+  take(generation_, planCrews(std::move(question), within));
+  takeMissed(generation_, missedInPastYears(rained, *plan_));
+}
+
+PastRain CrewPlanner::rain(const CrewQuestion& asked) const {
+  return pastRain(session_->orchard(), session_->trade(), asked);
+}
+
+/// The first plan is shown without the search before it, so that nobody waits for that;
+/// past years are counted last, and only as long as nobody asks for another plan.
 void CrewPlanner::run(CrewQuestion question) {
-  awaited_ = generation_;
+  const std::uint64_t generation = awaited_ = generation_;
   pool_.clear();
-  const auto post = [this, generation = generation_](CrewPlan plan) {
-    QMetaObject::invokeMethod(
-        this,
-        [this, generation, made = std::move(plan)]() mutable {
-          take(generation, std::move(made));
-        },
-        Qt::QueuedConnection);
+  const auto post = [this](auto deed) {
+    QMetaObject::invokeMethod(this, std::move(deed), Qt::QueuedConnection);
   };
-  const SearchLimits limits = this->limits(question);
-  pool_.start(
-      [post, limits, hasPlan = plan_.has_value(), asked = std::move(question)]() mutable {
-        if (!hasPlan) {
-          SearchLimits none = limits;
-          none.evaluations = 0;
-          post(planCrews(asked, none));
-        }
-        post(planCrews(std::move(asked), limits));
-      });
+  const auto postPlan = [this, post, generation](CrewPlan plan) {
+    post([this, generation, made = std::move(plan)]() mutable {
+      take(generation, std::move(made));
+    });
+  };
+  pool_.start([this,
+               post,
+               postPlan,
+               generation,
+               limits = this->limits(question),
+               rained = rain(question),
+               hasPlan = plan_.has_value(),
+               asked = std::move(question)]() mutable {
+    if (!hasPlan) {
+      SearchLimits none = limits;
+      none.evaluations = 0;
+      postPlan(planCrews(asked, none));
+    }
+    const CrewPlan plan = planCrews(std::move(asked), limits);
+    postPlan(plan);
+    const auto isWanted = [this, generation] { return generation == generation_; };
+    post(
+        [this, generation, missed = missedInPastYears(rained, plan, isWanted)]() mutable {
+          takeMissed(generation, std::move(missed));
+        });
+  });
 }
 
 void CrewPlanner::take(std::uint64_t generation, CrewPlan plan) {
@@ -118,6 +140,12 @@ void CrewPlanner::take(std::uint64_t generation, CrewPlan plan) {
   plan_ = std::move(plan);
   awaited_ = 0;
   Q_EMIT planned();
+}
+
+void CrewPlanner::takeMissed(std::uint64_t generation, std::vector<MissedWindow> missed) {
+  if (generation != generation_) return;
+  missed_ = std::move(missed);
+  Q_EMIT yearsCounted();
 }
 
 }  // namespace topwire

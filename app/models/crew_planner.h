@@ -1,11 +1,12 @@
 #pragma once
 
 #include "app/models/session.h"
-#include "core/crews/crew_plan.h"
+#include "core/crews/labour_ahead.h"
 
 #include <QObject>
 #include <QThreadPool>
 
+#include <atomic>
 #include <cstdint>
 #include <optional>
 
@@ -46,15 +47,25 @@ public:
 
   std::uint64_t generation() const { return generation_; }
 
+  /// How often windows were missed over past years' weather; empty until that is counted,
+  /// which follows the whole plan.
+  const std::vector<MissedWindow>& missed() const { return missed_; }
+
+  void takeMissed(std::uint64_t generation, std::vector<MissedWindow> missed);
+
 Q_SIGNALS:
   /// There is another plan, or none any more.
   void planned();
+  /// `missed` is another one.
+  void yearsCounted();
 
 private:
   void forget();
   void ask();
   void run(CrewQuestion question);
+  void runAtOnce(CrewQuestion question);
   CrewQuestion question() const;
+  PastRain rain(const CrewQuestion& asked) const;
   SearchLimits limits(const CrewQuestion& asked) const;
   bool isOfThisDay() const;
 
@@ -64,9 +75,10 @@ private:
   bool watched_ = false;
   bool stale_ = true;
   QString path_;
-  std::uint64_t generation_ = 0;
-  std::uint64_t awaited_ = 0;  ///< the generation being made; 0: none
+  std::atomic<std::uint64_t> generation_ = 0;  ///< the worker looks whether it is stale
+  std::uint64_t awaited_ = 0;                  ///< the generation being made; 0: none
   std::optional<CrewPlan> plan_;
+  std::vector<MissedWindow> missed_;
   QThreadPool pool_;
 };
 

@@ -46,6 +46,11 @@ double DayAxis::placeOf(int minute, double width) const {
   return width * std::clamp(minute - from, 0, to - from) / (to - from);
 }
 
+int mostInLine(double width, double least, double gap) {
+  return static_cast<int>(
+      std::max(1.0, std::floor((width + gap) / (std::min(least, width) + gap))));
+}
+
 std::vector<CardPlace> placeCards(const std::vector<LaneStretch>& stretches,
                                   double width,
                                   double least,
@@ -53,8 +58,7 @@ std::vector<CardPlace> placeCards(const std::vector<LaneStretch>& stretches,
   std::vector<CardPlace> cards(stretches.size());
   if (cards.empty()) return cards;
   const double narrowest = std::min(least, width);
-  const auto most = static_cast<std::size_t>(
-      std::max(1.0, std::floor((width + gap) / (narrowest + gap))));
+  const auto most = static_cast<std::size_t>(mostInLine(width, least, gap));
   const std::size_t lines = (cards.size() + most - 1) / most;
   const std::size_t perLine = (cards.size() + lines - 1) / lines;
   for (std::size_t first = 0; first < cards.size(); first += perLine) {

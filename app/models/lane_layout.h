@@ -26,6 +26,9 @@ struct CardPlace {
   double width = 0;
 };
 
+/// How many cards stand side by side; one at least.
+int mostInLine(double width, double least, double gap);
+
 /// Cards in the order of their stretches, none narrower than `least` and none over
 /// another: short ones take their room from the long ones beside them, and what cannot
 /// stand in one line goes on in the next.

@@ -7,6 +7,8 @@
 #include <QPushButton>
 #include <QWidget>
 
+#include <vector>
+
 namespace topwire {
 
 /// A crew at the head of its lane: name, who turned out with a step down and a step up,
@@ -16,6 +18,9 @@ class CrewHead : public QWidget {
 
 public:
   explicit CrewHead(QWidget* parent = nullptr);
+
+  /// Where Tab stops, in order.
+  std::vector<QWidget*> stops() const { return {fewer_, more_}; }
 
   void setLane(const QString& name, const CrewLane& lane, bool mayChange);
 

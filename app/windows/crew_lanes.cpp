@@ -54,9 +54,35 @@ void CrewLanes::setLanes(const std::vector<CrewLane>& lanes,
                                                   : tr("No work for this crew.");
     lanes_[i].cards->setCards(makeCards(lanes[i], cautions), axis, nothing);
   }
+  orderTabs();
   choose(chosen_);
   if (!focused) return;
   if (JobCard* card = cardAt(*focused)) card->setFocus(Qt::OtherFocusReason);
+}
+
+void CrewLanes::orderTabs() {
+  QWidget* last = nullptr;
+  for (const Lane& lane : lanes_) {
+    for (QWidget* stop : lane.head->stops()) {
+      if (last != nullptr) setTabOrder(last, stop);
+      last = stop;
+    }
+    for (JobCard* card : lane.cards->cards()) {
+      setTabOrder(last, card);
+      last = card;
+    }
+    if (!lane.cards->cards().empty()) makeTabStop(*lane.cards->cards().front());
+  }
+}
+
+/// Tab stops at this card of its lane, and at no other.
+void CrewLanes::makeTabStop(const JobCard& card) {
+  for (const Lane& lane : lanes_) {
+    const auto& cards = lane.cards->cards();
+    if (std::ranges::find(cards, &card) == cards.end()) continue;
+    for (JobCard* one : cards)
+      one->setFocusPolicy(one == &card ? Qt::StrongFocus : Qt::ClickFocus);
+  }
 }
 
 std::vector<JobCard*> CrewLanes::makeCards(const CrewLane& lane,
@@ -80,6 +106,7 @@ void CrewLanes::listenTo(JobCard& card) {
   connect(&card, &JobCard::asked, this, [this, place = card.place()](JobDeed deed) {
     Q_EMIT asked(place, deed);
   });
+  connect(&card, &JobCard::focused, this, [this, &card] { makeTabStop(card); });
   connect(&card, &JobCard::stepWanted, this, [this, &card](Qt::Key arrow) {
     step(card, arrow);
   });

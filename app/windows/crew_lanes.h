@@ -10,7 +10,8 @@
 namespace topwire {
 
 /// A crew's cards on the hours of the day; each gang of a split crew has lines of its
-/// own.
+/// own. Where there are more than can stand on the hours, a bar holds the hours and the
+/// cards, smaller and all alike, stand under it in their order.
 class LaneCards : public QWidget {
   Q_OBJECT
 
@@ -38,17 +39,37 @@ protected:
   void resizeEvent(QResizeEvent* event) override;
 
 private:
-  /// Where each card stands at this width, and the height of all.
-  int layOut(int width, std::vector<QRect>& places) const;
+  /// A gang's cards, as indices of `cards_`.
+  struct Gang {
+    std::size_t first = 0;
+    std::size_t end = 0;
+    int barTop = -1;  ///< where its bar is; below 0: it has none
+  };
+
+  /// Where the cards stand.
+  struct Plan {
+    std::vector<QRect> cards;
+    std::vector<Gang> gangs;
+    int height = 0;
+  };
+
+  std::size_t gangEnd(std::size_t first) const;
+  Plan layOut(int width) const;
+  int layOutOnHours(const Gang& gang, int width, int top, Plan& plan) const;
+  int layOutAlike(const Gang& gang, int width, int top, Plan& plan) const;
+  int levelLine(std::size_t first, std::size_t end, Plan& plan) const;
+  void paintBar(QPainter& painter, const Gang& gang) const;
   void place();
 
   std::vector<JobCard*> cards_;
+  std::vector<Gang> gangs_;
   DayAxis axis_;
   QString nothing_;
   bool target_ = false;
 };
 
-/// A lane for each crew, one below the other, on the same hours.
+/// A lane for each crew, one below the other, on the same hours. Tab goes from a crew's
+/// steps to one of its cards and on to the next crew; the arrows go among the cards.
 class CrewLanes : public QWidget {
   Q_OBJECT
 
@@ -79,6 +100,8 @@ private:
   std::vector<JobCard*> makeCards(const CrewLane& lane,
                                   const CautionsByPlanting& cautions);
   void listenTo(JobCard& card);
+  void orderTabs();
+  void makeTabStop(const JobCard& card);
   void step(const JobCard& from, Qt::Key arrow);
   void stepAlong(const JobCard& from, int steps);
   void stepAcross(const JobCard& from, int lanes);

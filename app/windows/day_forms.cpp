@@ -1,7 +1,7 @@
 #include "app/windows/day_forms.h"
 
-#include "app/windows/day_field.h"
 #include "app/words/say.h"
+#include "core/calendar/clock_time.h"
 #include "core/edit/crew_deeds.h"
 
 #include <QHBoxLayout>
@@ -12,10 +12,9 @@ namespace topwire {
 
 namespace {
 
-constexpr int minutesPerHour = 60;
-constexpr int usualReentryHour = 6;
+constexpr int daysOffered = 60;
 constexpr int quarter = 25;
-constexpr int dateWidth = 150;
+constexpr int dateWidth = 170;
 constexpr int hourWidth = 96;
 
 }  // namespace
@@ -105,27 +104,40 @@ void DayForm::keyPressEvent(QKeyEvent* event) {
 CloseBlockForm::CloseBlockForm(Session& session, QWidget* parent)
     : DayForm(session, "closeBlockForm", parent)
     , block_(new QComboBox)
-    , until_(dayField())
-    , hour_(new QTimeEdit)
+    , until_(new QComboBox)
+    , hour_(new QLineEdit)
     , reason_(new QLineEdit) {
   setTitle(tr("Close a block"));
   block_->setObjectName(QStringLiteral("closedBlock"));
   until_->setObjectName(QStringLiteral("closedUntil"));
   hour_->setObjectName(QStringLiteral("closedHour"));
-  hour_->setDisplayFormat(QStringLiteral("HH:mm"));
+  hour_->setPlaceholderText(QStringLiteral("00:00"));
   until_->setMinimumWidth(dateWidth);
-  hour_->setMinimumWidth(hourWidth);
+  hour_->setFixedWidth(hourWidth);
   reason_->setObjectName(QStringLiteral("closedReason"));
   addField(tr("B&lock"), block_, 1);
   addField(tr("Un&til"), until_);
-  addField(tr("at hour"), hour_);
+  addField(tr("at &hour"), hour_);
   addField(tr("&Reason"), reason_, 2);
   addNote(
       tr("How long people stay out after a spray is on its label and in local law; that "
          "is what to enter here. Topwire only keeps work out of the block until then."));
   QPushButton* deed = addDeed(tr("Close the bloc&k"), "closeBlockDeed", true);
   connect(deed, &QPushButton::clicked, this, &CloseBlockForm::act);
-  connect(reason_, &QLineEdit::returnPressed, this, &CloseBlockForm::act);
+  for (QLineEdit* field : {hour_, reason_})
+    connect(field, &QLineEdit::returnPressed, this, &CloseBlockForm::act);
+}
+
+void CloseBlockForm::offerDays() {
+  until_->clear();
+  for (int ahead = 0; ahead <= daysOffered; ++ahead)
+    until_->addItem(shortDayText(plusDays(day_, ahead)));
+  until_->setPlaceholderText(tr("choose a day"));
+  until_->setCurrentIndex(-1);
+}
+
+std::optional<int> CloseBlockForm::hour() const {
+  return parseClock(hour_->text().trimmed().toStdString());
 }
 
 void CloseBlockForm::open(Day day) {
@@ -135,20 +147,29 @@ void CloseBlockForm::open(Day day) {
   for (const Block* block : blocksInOrder(session().orchard()))
     block_->addItem(QString::fromStdString(block->name),
                     QString::fromStdString(idText(block->id)));
-  until_->setDate(dateOf(plusDays(day, 1)));
-  hour_->setTime(QTime{usualReentryHour, 0});
+  offerDays();
+  hour_->clear();
   reason_->clear();
   block_->setFocus(Qt::OtherFocusReason);
 }
 
 void CloseBlockForm::act() {
+  const auto minute = hour();
+  if (until_->currentIndex() < 0) {
+    until_->setFocus(Qt::OtherFocusReason);
+    return say(tr("Choose the day on which people may go in again."));
+  }
+  if (!minute) {
+    hour_->setFocus(Qt::OtherFocusReason);
+    return say(tr("Type the hour at which people may go in again, as 14:30."));
+  }
   BlockClosure closure;
   closure.id = session().ids().next<ClosureId>();
   closure.block = parseId<BlockId>(block_->currentData().toString().toStdString())
                       .value_or(BlockId{});
   closure.from = day_;
-  closure.until = dayOf(until_->date());
-  closure.untilMinute = hour_->time().hour() * minutesPerHour + hour_->time().minute();
+  closure.until = plusDays(day_, until_->currentIndex());
+  closure.untilMinute = *minute;
   closure.reason = reason_->text().trimmed().toStdString();
   settle(session().perform(closeBlock(session().orchard(), closure)));
 }

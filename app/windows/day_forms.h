@@ -5,12 +5,12 @@
 
 #include <QBoxLayout>
 #include <QComboBox>
-#include <QDateEdit>
 #include <QGridLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QTimeEdit>
+
+#include <optional>
 
 namespace topwire {
 
@@ -63,10 +63,14 @@ public:
 private:
   void act();
 
+  void offerDays();
+  /// Minutes from midnight; nothing where no hour stands there.
+  std::optional<int> hour() const;
+
   Day day_{};
   QComboBox* block_;
-  QDateEdit* until_;
-  QTimeEdit* hour_;
+  QComboBox* until_;  ///< nothing is chosen for the grower, who reads it off a label
+  QLineEdit* hour_;
   QLineEdit* reason_;
 };
 

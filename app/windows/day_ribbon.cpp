@@ -86,7 +86,8 @@ QWidget* DayRibbon::words() {
   auto* lines = new QVBoxLayout{box};
   lines->setContentsMargins(0, 0, 0, 0);
   lines->setSpacing(2);
-  lines->addWidget(wrapping(textLabel(tr("What the day allows"), TypeSize::body, true)));
+  title_ = wrapping(textLabel({}, TypeSize::body, true));
+  lines->addWidget(title_);
   source_ = wrapping(mutedLabel({}));
   lines->addWidget(source_);
   lost_ = linkButton(tr("&Change its hours…"));
@@ -135,7 +136,11 @@ void DayRibbon::setDay(Day day, const DayAxis& axis, const CautionsByPlanting& c
     item->widget()->deleteLater();
     delete item;
   }
+  const bool past = day < session_->today();
   axis_->setAxis(axis);
+  title_->setText(past ? tr("How the day was") : tr("What the day allows"));
+  axis_->setVisible(!past);
+  lost_->setVisible(!past);
   lost_->setEnabled(!session_->isReadOnly());
   const Orchard& orchard = session_->orchard();
   const WeatherDay* weather = weatherOn(orchard, day);
@@ -154,9 +159,14 @@ void DayRibbon::setDay(Day day, const DayAxis& axis, const CautionsByPlanting& c
     addLine({}, places.isEmpty() ? words : tr("%1: %2").arg(places, words), true);
   }
   if (!figures.isEmpty() && shared.empty())
-    addLine(figures, tr("Nothing in it speaks against the day's work."), false);
+    addLine(figures,
+            past ? QString{} : tr("Nothing in it speaks against the day's work."),
+            false);
   else if (shared.empty())
-    addLine({}, tr("Nothing is known of the day's weather yet."), false);
+    addLine({},
+            past ? tr("Nothing is known of the day's weather.")
+                 : tr("Nothing is known of the day's weather yet."),
+            false);
   setToolTip(shared.empty() ? QString{} : say(cautionAdvice()));
 }
 

@@ -44,6 +44,7 @@ private:
   QString weatherLine(Day day) const;
 
   Session* session_;
+  QLabel* title_ = nullptr;
   QLabel* source_ = nullptr;
   QPushButton* lost_ = nullptr;
   QVBoxLayout* lines_;

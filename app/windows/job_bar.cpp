@@ -3,6 +3,7 @@
 #include "app/look/icons.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QVBoxLayout>
 
 namespace topwire {
@@ -11,7 +12,8 @@ JobBar::JobBar(Session& session, QWidget* parent)
     : Card(QPalette::Base, parent)
     , session_(&session)
     , title_(textLabel({}, TypeSize::name, true))
-    , reasons_(textLabel({})) {
+    , reasons_(textLabel({}))
+    , crews_(new QMenu{this}) {
   setObjectName(QStringLiteral("jobBar"));
   title_->setObjectName(QStringLiteral("jobTitle"));
   title_->setWordWrap(true);
@@ -25,6 +27,8 @@ JobBar::JobBar(Session& session, QWidget* parent)
   line->addWidget(title_, 1);
   pin_ = addButton(*line, "pinJob");
   pin_->setIcon(iconFor(Icon::pin));
+  give_ = addButton(*line, "giveJob");
+  give_->setMenu(crews_);
   later_ = addButton(*line, "notToday");
   why_ = addButton(*line, "whyJob");
   why_->setText(tr("Wh&y"));
@@ -54,13 +58,33 @@ QPushButton* JobBar::addButton(QBoxLayout& to, const char* name) {
 void JobBar::setJob(const Job& job) {
   job_ = job;
   const QString crew = crewName(session_->orchard(), job.place.crew);
-  title_->setText(tr("%1 · %2").arg(nameOfTask(*session_, job.place.task), crew));
+  const QString name = nameOfTask(*session_, job.place.task);
+  title_->setText(job.waits ? name : tr("%1 · %2").arg(name, crew));
   reasons_->setText(job.reasons);
   pin_->setText(job.pinned ? tr("Un&pin from %1").arg(crew) : tr("&Pin to %1").arg(crew));
   later_->setText(tr("&Not today"));
   later_->setToolTip(tr("Not before %1.").arg(job.nextDay));
+  pin_->setVisible(!job.waits);
+  later_->setVisible(!job.waits);
+  give_->setVisible(job.waits);
+  give_->setText(tr("&Give it to"));
+  give_->setEnabled(!session_->isReadOnly());
+  offerCrews();
   pin_->setEnabled(!session_->isReadOnly());
   later_->setEnabled(!session_->isReadOnly() && !job.nextDay.isEmpty());
+}
+
+void JobBar::offerCrews() {
+  crews_->clear();
+  for (const auto& [id, crew] : session_->orchard().crews) {
+    const QAction* to = crews_->addAction(QString::fromStdString(crew.name));
+    connect(to, &QAction::triggered, this, [this, id = id] { Q_EMIT crewWanted(id); });
+  }
+}
+
+void JobBar::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) return Q_EMIT closed();
+  Card::keyPressEvent(event);
 }
 
 void JobBar::unfoldReasons(bool open) {

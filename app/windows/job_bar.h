@@ -4,6 +4,7 @@
 #include "app/windows/job_card.h"
 
 #include <QBoxLayout>
+#include <QMenu>
 #include <QPushButton>
 
 namespace topwire {
@@ -19,11 +20,14 @@ public:
     JobPlace place;
     bool pinned = false;
     QString reasons;
-    QString nextDay;  ///< when it could be done instead; empty where there is none
+    QString nextDay;     ///< when it could be done instead; empty where there is none
+    bool waits = false;  ///< it stands on no lane of the day
   };
 
   void setJob(const Job& job);
   void unfoldReasons(bool open);
+
+  void focusWhy() { why_->setFocus(Qt::OtherFocusReason); }
 
   bool hasReasonsOpen() const { return !reasons_->isHidden(); }
 
@@ -31,8 +35,14 @@ Q_SIGNALS:
   void pinWanted();
   void unpinWanted();
   void notTodayWanted();
+  void crewWanted(topwire::CrewId crew);
+  void closed();
+
+protected:
+  void keyPressEvent(QKeyEvent* event) override;
 
 private:
+  void offerCrews();
   QPushButton* addButton(QBoxLayout& to, const char* name);
 
   Session* session_;
@@ -40,6 +50,8 @@ private:
   QLabel* title_;
   QLabel* reasons_;
   QPushButton* pin_ = nullptr;
+  QPushButton* give_ = nullptr;
+  QMenu* crews_;
   QPushButton* later_ = nullptr;
   QPushButton* why_ = nullptr;
 };

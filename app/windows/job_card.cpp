@@ -103,17 +103,30 @@ void JobCard::addDrawing(const Task& task) {
 }
 
 QBoxLayout* JobCard::words(const TaskView& view, const QString& wait) {
-  auto* lines = new QVBoxLayout;
-  lines->setSpacing(2);
+  auto* lines = lines_ = new QVBoxLayout;
   name_ = wrapping(textLabel(words_.name, TypeSize::name, true));
   auto* state = new StateWord;
   state->setState(state_, words_.state, words_.brief);
-  lines->addWidget(name_);
+  briefHours_ = textLabel(words_.briefHours, TypeSize::body, true);
+  auto* head = new QHBoxLayout;
+  head->setSpacing(8);
+  head->addWidget(name_, 1);
+  head->addWidget(briefHours_);
+  lines->addLayout(head);
   lines->addWidget(wrapping(textLabel(words_.where)));
-  lines->addWidget(amount());
-  lines->addWidget(state);
-  if (!wait.isEmpty()) lines->addWidget(new WaitWord, 0, Qt::AlignLeft);
-  if (job_.pinned) lines->addWidget(new PinWord, 0, Qt::AlignLeft);
+  amount_ = wrapping(textLabel({}));
+  amount_->setTextFormat(Qt::RichText);
+  facts_ = new QBoxLayout{QBoxLayout::TopToBottom};
+  facts_->setSpacing(2);
+  facts_->addWidget(amount_);
+  facts_->addWidget(state, 1);
+  lines->addLayout(facts_);
+  auto* marks = new QHBoxLayout;
+  marks->setSpacing(12);
+  if (!wait.isEmpty()) marks->addWidget(new WaitWord);
+  if (job_.pinned) marks->addWidget(new PinWord);
+  marks->addStretch();
+  if (marks->count() > 1) lines->addLayout(marks);
   strip_ = new RowStrip;
   const Planting& planting = session_->orchard().plantings.at(view.task->key.planting);
   std::vector<RowCellState> cells =
@@ -128,18 +141,29 @@ QBoxLayout* JobCard::words(const TaskView& view, const QString& wait) {
   return lines;
 }
 
-QLabel* JobCard::amount() {
-  QLabel* label = wrapping(textLabel({}));
-  label->setTextFormat(Qt::RichText);
-  label->setText(QStringLiteral("<b>%1</b> %2")
-                     .arg(words_.hours.toHtmlEscaped(), words_.when.toHtmlEscaped()));
-  return label;
+/// Under the place, or in the brief form the hours after the name and the start after the
+/// state.
+void JobCard::showAmount(Form form) {
+  const bool brief = form == Form::brief;
+  briefHours_->setVisible(brief);
+  amount_->setWordWrap(!brief);
+  amount_->setText(
+      brief ? words_.from.toHtmlEscaped()
+            : QStringLiteral("<b>%1</b> %2")
+                  .arg(words_.hours.toHtmlEscaped(), words_.when.toHtmlEscaped()));
 }
 
-void JobCard::fitTo(int width) {
-  if (drawing_ != nullptr) drawing_->setVisible(width >= drawingFrom);
-  strip_->setVisible(width >= stripFrom);
-  name_->setText(width >= stripFrom ? words_.name : words_.shortName);
+void JobCard::fitTo(int width, Form form) {
+  const bool brief = form == Form::brief;
+  if (drawing_ != nullptr) drawing_->setVisible(!brief && width >= drawingFrom);
+  strip_->setVisible(!brief && width >= stripFrom);
+  name_->setText(!brief && width >= stripFrom ? words_.name : words_.shortName);
+  facts_->setDirection(brief ? QBoxLayout::RightToLeft : QBoxLayout::TopToBottom);
+  facts_->setSpacing(brief ? 8 : 2);
+  lines_->setSpacing(brief ? 0 : 2);
+  const int margin = brief ? 4 : 9;
+  layout()->setContentsMargins(edgeWidth + 9, margin, 10, margin);
+  showAmount(form);
   layout()->activate();
 }
 
@@ -249,11 +273,14 @@ void JobCard::paintEvent(QPaintEvent*) {
 void JobCard::focusInEvent(QFocusEvent* event) {
   QWidget::focusInEvent(event);
   update();
+  parentWidget()->update();  // its place on the hours
+  Q_EMIT focused();
 }
 
 void JobCard::focusOutEvent(QFocusEvent* event) {
   QWidget::focusOutEvent(event);
   update();
+  if (parentWidget() != nullptr) parentWidget()->update();
 }
 
 }  // namespace topwire

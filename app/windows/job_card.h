@@ -46,12 +46,19 @@ public:
 
   int endMinute() const { return job_.endMinute; }
 
+  /// `brief`: three lines, for a crew with many jobs.
+  enum class Form { whole, brief };
+
   /// Leaves out what has no room there; ask for the height after it.
-  void fitTo(int width);
+  void fitTo(int width, Form form);
+
+  bool isChosen() const { return chosen_; }
+
   void setChosen(bool chosen);
 
 Q_SIGNALS:
   void asked(topwire::JobDeed deed);
+  void focused();
   /// The arrow's way to another card.
   void stepWanted(Qt::Key arrow);
   /// Carried to this point of the screen; `dropped` when let go there.
@@ -71,7 +78,7 @@ private:
   void build(const TaskView& view, const QString& wait);
   void addDrawing(const Task& task);
   QBoxLayout* words(const TaskView& view, const QString& wait);
-  QLabel* amount();
+  void showAmount(Form form);
   void openMenu(QPoint where);
 
   Session* session_;
@@ -84,6 +91,10 @@ private:
   std::optional<QPoint> pressed_;
   OperationDrawing* drawing_ = nullptr;
   QLabel* name_ = nullptr;
+  QLabel* amount_ = nullptr;
+  QLabel* briefHours_ = nullptr;
+  QBoxLayout* lines_ = nullptr;
+  QBoxLayout* facts_ = nullptr;  ///< the hours and the state, below or beside each other
   RowStrip* strip_ = nullptr;
 };
 

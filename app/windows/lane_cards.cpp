@@ -10,7 +10,10 @@ namespace topwire {
 namespace {
 
 constexpr int leastCard = 152;
+constexpr int leastAlike = 196;
+constexpr int barHeight = 10;
 constexpr int cardGap = 4;
+constexpr int alikeGap = 0;  // the cards' own edges leave enough
 constexpr int emptyHeight = 108;
 
 }  // namespace
@@ -44,12 +47,11 @@ void LaneCards::setCards(std::vector<JobCard*> cards,
 }
 
 void LaneCards::place() {
-  std::vector<QRect> places;
-  setMinimumHeight(layOut(width(), places));
-  for (std::size_t i = 0; i < cards_.size(); ++i) {
-    cards_[i]->setGeometry(places[i]);
-    cards_[i]->fitTo(places[i].width());
-  }
+  Plan plan = layOut(width());
+  setMinimumHeight(plan.height);
+  for (std::size_t i = 0; i < cards_.size(); ++i) cards_[i]->setGeometry(plan.cards[i]);
+  gangs_ = std::move(plan.gangs);
+  update();
 }
 
 void LaneCards::setTarget(bool target) {
@@ -58,35 +60,71 @@ void LaneCards::setTarget(bool target) {
   update();
 }
 
-int LaneCards::layOut(int width, std::vector<QRect>& places) const {
-  places.clear();
+std::size_t LaneCards::gangEnd(std::size_t first) const {
+  std::size_t end = first;
+  while (end < cards_.size() && cards_[end]->place().gang == cards_[first]->place().gang)
+    ++end;
+  return end;
+}
+
+LaneCards::Plan LaneCards::layOut(int width) const {
+  Plan plan;
+  plan.cards.resize(cards_.size());
   int top = 0;
-  for (std::size_t first = 0; first < cards_.size();) {
-    std::size_t end = first;
-    std::vector<LaneStretch> stretches;
-    for (;
-         end < cards_.size() && cards_[end]->place().gang == cards_[first]->place().gang;
-         ++end)
-      stretches.push_back({axis_.placeOf(cards_[end]->startMinute(), width),
-                           axis_.placeOf(cards_[end]->endMinute(), width)});
-    const std::vector<CardPlace> cards = placeCards(stretches, width, leastCard, cardGap);
-    for (std::size_t i = 0; i < cards.size();) {
-      const int line = cards[i].line;
-      int height = 0;
-      const std::size_t begin = i;
-      for (; i < cards.size() && cards[i].line == line; ++i) {
-        JobCard* card = cards_[first + i];
-        const int wide = static_cast<int>(std::lround(cards[i].width));
-        card->fitTo(wide);
-        height = std::max(height, card->heightForWidth(wide));
-        places.emplace_back(static_cast<int>(std::lround(cards[i].left)), top, wide, 0);
-      }
-      for (std::size_t k = begin; k < i; ++k) places[first + k].setHeight(height);
-      top += height + cardGap;
+  for (std::size_t first = 0; first < cards_.size(); first = gangEnd(first)) {
+    Gang gang{first, gangEnd(first), -1};
+    const bool crowded =
+        static_cast<int>(gang.end - gang.first) > mostInLine(width, leastCard, cardGap);
+    if (crowded) {
+      gang.barTop = top;
+      top = layOutAlike(gang, width, top + barHeight + 2, plan);
+    } else {
+      top = layOutOnHours(gang, width, top, plan);
     }
-    first = end;
+    plan.gangs.push_back(gang);
   }
-  return std::max(emptyHeight, top - cardGap);
+  plan.height = std::max(emptyHeight, top - cardGap);
+  return plan;
+}
+
+int LaneCards::layOutOnHours(const Gang& gang, int width, int top, Plan& plan) const {
+  std::vector<LaneStretch> stretches;
+  for (std::size_t i = gang.first; i < gang.end; ++i)
+    stretches.push_back({axis_.placeOf(cards_[i]->startMinute(), width),
+                         axis_.placeOf(cards_[i]->endMinute(), width)});
+  const std::vector<CardPlace> places = placeCards(stretches, width, leastCard, cardGap);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const int wide = static_cast<int>(std::lround(places[i].width));
+    cards_[gang.first + i]->fitTo(wide, JobCard::Form::whole);
+    plan.cards[gang.first + i] = {
+        static_cast<int>(std::lround(places[i].left)), top, wide, 0};
+  }
+  return top + levelLine(gang.first, gang.end, plan) + cardGap;
+}
+
+int LaneCards::layOutAlike(const Gang& gang, int width, int top, Plan& plan) const {
+  const auto columns = static_cast<std::size_t>(mostInLine(width, leastAlike, cardGap));
+  const double wide = (width + cardGap) / static_cast<double>(columns) - cardGap;
+  for (std::size_t first = gang.first; first < gang.end; first += columns) {
+    const std::size_t end = std::min(gang.end, first + columns);
+    for (std::size_t i = first; i < end; ++i) {
+      cards_[i]->fitTo(static_cast<int>(wide), JobCard::Form::brief);
+      const double left = static_cast<double>(i - first) * (wide + cardGap);
+      plan.cards[i] = {
+          static_cast<int>(std::lround(left)), top, static_cast<int>(wide), 0};
+    }
+    top += levelLine(first, end, plan) + alikeGap;
+  }
+  return top + cardGap;
+}
+
+/// All as high as the highest, which it answers.
+int LaneCards::levelLine(std::size_t first, std::size_t end, Plan& plan) const {
+  int height = 0;
+  for (std::size_t i = first; i < end; ++i)
+    height = std::max(height, cards_[i]->heightForWidth(plan.cards[i].width()));
+  for (std::size_t i = first; i < end; ++i) plan.cards[i].setHeight(height);
+  return height;
 }
 
 QSize LaneCards::sizeHint() const {
@@ -98,15 +136,29 @@ QSize LaneCards::minimumSizeHint() const {
 }
 
 int LaneCards::heightForWidth(int width) const {
-  std::vector<QRect> places;
-  const int height = layOut(width, places);
-  for (JobCard* card : cards_) card->fitTo(card->width());
+  const int height = layOut(width).height;
+  layOut(this->width());  // the cards are as they stand
   return height;
 }
 
 void LaneCards::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   place();
+}
+
+/// The jobs on the hours, the one with the keyboard filled.
+void LaneCards::paintBar(QPainter& painter, const Gang& gang) const {
+  const BaseColours& base = baseColours(currentTheme());
+  for (std::size_t i = gang.first; i < gang.end; ++i) {
+    const double from = axis_.placeOf(cards_[i]->startMinute(), width());
+    const double to = axis_.placeOf(cards_[i]->endMinute(), width());
+    const QRectF box{
+        from + 1, gang.barTop + 1.0, std::max(2.0, to - from - 2), barHeight};
+    painter.setPen(QPen{base.outline, 1});
+    painter.setBrush(cards_[i]->hasFocus() || cards_[i]->isChosen() ? base.accent
+                                                                    : base.accentTint);
+    painter.drawRoundedRect(box, 3, 3);
+  }
 }
 
 void LaneCards::paintEvent(QPaintEvent*) {
@@ -119,6 +171,8 @@ void LaneCards::paintEvent(QPaintEvent*) {
     painter.setBrush(target_ ? base.accentTint : base.window);
     painter.drawRoundedRect(box, measure::cardRadius, measure::cardRadius);
   }
+  for (const Gang& gang : gangs_)
+    if (gang.barTop >= 0) paintBar(painter, gang);
   if (!cards_.empty()) return;
   painter.setFont(fontOf(TypeSize::body));
   painter.setPen(base.muted);

@@ -6,6 +6,7 @@
 #include "app/windows/block_words.h"
 #include "app/windows/programme_words.h"
 #include "app/words/say.h"
+#include "core/orchard/skill_words.h"
 
 #include <QHBoxLayout>
 #include <QPainter>
@@ -111,7 +112,7 @@ void OperationView::addFacts(const Operation& operation, const Programme& progra
     conditions << conditionText(condition, units);
   addFact(tr("Only where"), capitalised(conditions.join(tr(" and "))));
   addFact(tr("Not when"), capitalised(avoidText(operation)));
-  addFact(tr("Skill"), capitalised(QString::fromStdString(operation.skill)));
+  addFact(tr("Skill"), capitalised(say(skillInWords(operation.skill))));
   if (operation.cuts)
     addFact(tr("Wounds"), tr("It cuts living wood, so it waits for fit weather"));
   addFact(tr("Cost of delay"), capitalised(delayText(operation)));

@@ -121,7 +121,8 @@ QWidget* SideSection::make(const SideCard& card) {
     lines->setContentsMargins(0, 0, 0, 0);
   lines->setSpacing(3);
   for (const SideLine& line : card.lines) {
-    const bool narrow = line.as == SideLine::As::button || line.as == SideLine::As::state;
+    const bool narrow = line.as == SideLine::As::button || line.as == SideLine::As::link
+                        || line.as == SideLine::As::state;
     lines->addWidget(make(line), 0, narrow ? Qt::AlignLeft : Qt::Alignment{});
   }
   return box;
@@ -143,15 +144,18 @@ QWidget* SideSection::make(const SideLine& line) {
       return word;
     }
     case SideLine::As::button:
+    case SideLine::As::link:
       break;
   }
   return makeButton(line);
 }
 
 QPushButton* SideSection::makeButton(const SideLine& line) {
-  auto* button = new QPushButton{line.text};
+  const bool acts = line.as == SideLine::As::button;
+  QPushButton* button = acts ? new QPushButton{line.text} : linkButton(line.text);
   button->setObjectName(line.id);
-  button->setEnabled(enabled_);
+  button->setFocusPolicy(Qt::StrongFocus);
+  button->setEnabled(enabled_ || !acts);  // a link only shows something
   connect(
       button, &QPushButton::clicked, this, [this, id = line.id] { Q_EMIT pressed(id); });
   return button;

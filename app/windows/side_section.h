@@ -14,11 +14,11 @@ namespace topwire {
 
 /// A line at the side of a page.
 struct SideLine {
-  enum class As { figure, name, words, small, state, button };
+  enum class As { figure, name, words, small, state, button, link };
   As as = As::words;
   QString text;
   TaskState state = TaskState::open;  ///< of the ink of a figure or a state's word
-  QString id;                         ///< of a button: its object name
+  QString id;                         ///< of a button or link: its object name
 
   friend bool operator==(const SideLine&, const SideLine&) = default;
 };

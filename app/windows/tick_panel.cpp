@@ -15,6 +15,7 @@ namespace topwire {
 namespace {
 
 constexpr int cellsShown = 3;  // lines of cells before they scroll
+constexpr int cellsShownNarrow = 2;
 constexpr int largeTarget = 44;
 constexpr int narrowBelow = 1000;
 
@@ -40,7 +41,8 @@ TickPanel::TickPanel(Session& session, QWidget* parent)
   grid_->setContentsMargins(16, 10, 16, 12);
   grid_->setHorizontalSpacing(20);
   grid_->setVerticalSpacing(8);
-  grid_->addWidget(headLine(), 0, 0, 1, 3);
+  head_ = headLine();
+  grid_->addWidget(head_, 0, 0, 1, 3);
   cells_ = new RowGrid;
   cells_->setObjectName(QStringLiteral("cells"));
   area_ = new QScrollArea;
@@ -60,8 +62,37 @@ TickPanel::TickPanel(Session& session, QWidget* parent)
   connectFields();
 }
 
+/// In three lines, or where the page is narrow in two.
+void TickPanel::placeIn(QGridLayout& grid, bool narrow) {
+  for (QWidget* widget :
+       fields_->findChildren<QWidget*>(QString{}, Qt::FindDirectChildrenOnly))
+    grid.removeWidget(widget);
+  grid.addWidget(labels_[0], 0, 0);
+  grid.addWidget(rows_, 0, 1);
+  grid.addWidget(labels_[1], 0, 2);
+  grid.addWidget(hours_, 0, 3);
+  if (narrow) {
+    grid.addWidget(labels_[2], 0, 4);
+    grid.addWidget(who_, 0, 5);
+    grid.addWidget(partly_, 1, 0, 1, 3);
+    grid.addWidget(percent_, 1, 3);
+  } else {
+    grid.addWidget(labels_[2], 1, 0);
+    grid.addWidget(who_, 1, 1, 1, 3);
+    grid.addWidget(partly_, 2, 0, 1, 3);
+    grid.addWidget(percent_, 2, 3);
+  }
+}
+
+void TickPanel::setTitled(bool titled) {
+  head_->setVisible(titled);
+}
+
 /// Beside the cells, or under them where the page is narrow.
 void TickPanel::placeFields(bool narrow) {
+  if (narrow_ == narrow) return;
+  narrow_ = narrow;
+  placeIn(*fieldGrid_, narrow);
   for (QWidget* widget :
        {static_cast<QWidget*>(area_), fields_, deeds_, static_cast<QWidget*>(problem_)})
     grid_->removeWidget(widget);
@@ -102,9 +133,9 @@ QWidget* TickPanel::headLine() {
 
 QWidget* TickPanel::fields() {
   auto* group = new QWidget;
-  auto* grid = new QGridLayout{group};
-  grid->setContentsMargins(0, 2, 0, 0);
-  grid->setVerticalSpacing(8);
+  fieldGrid_ = new QGridLayout{group};
+  fieldGrid_->setContentsMargins(0, 2, 0, 0);
+  fieldGrid_->setVerticalSpacing(8);
   rows_ = lineEdit("tickRows");
   rows_->setPlaceholderText(QStringLiteral("1-4, 7"));
   hours_ = lineEdit("tickHours");
@@ -124,14 +155,18 @@ QWidget* TickPanel::fields() {
   percent_->setEnabled(false);
   percent_->setMinimumSize(84, measure::buttonHeight);
   percent_->setAccessibleName(tr("How much of each row is done"));
-  grid->addWidget(labelFor(tr("&Rows"), rows_), 0, 0);
-  grid->addWidget(rows_, 0, 1);
-  grid->addWidget(labelFor(tr("&Hours"), hours_), 0, 2);
-  grid->addWidget(hours_, 0, 3);
-  grid->addWidget(labelFor(tr("&Who"), who_), 1, 0);
-  grid->addWidget(who_, 1, 1, 1, 3);
-  grid->addWidget(partly_, 2, 0, 1, 3);
-  grid->addWidget(percent_, 2, 3);
+  labels_ = {labelFor(tr("&Rows"), rows_),
+             labelFor(tr("&Hours"), hours_),
+             labelFor(tr("&Who"), who_)};
+  for (QWidget* field : {static_cast<QWidget*>(labels_[0]),
+                         static_cast<QWidget*>(rows_),
+                         static_cast<QWidget*>(labels_[1]),
+                         static_cast<QWidget*>(hours_),
+                         static_cast<QWidget*>(labels_[2]),
+                         static_cast<QWidget*>(who_),
+                         static_cast<QWidget*>(partly_),
+                         static_cast<QWidget*>(percent_)})
+    field->setParent(group);
   return group;
 }
 
@@ -217,7 +252,8 @@ void TickPanel::refresh() {
   markPlanned(cells, planned_);
   cells_->setCells(std::move(cells));
   const int wide = std::max(area_->width(), 480);
-  const int lines = std::min(cells_->heightForWidth(wide), cellsShown * 48 + 6);
+  const int most = narrow_ == true ? cellsShownNarrow : cellsShown;
+  const int lines = std::min(cells_->heightForWidth(wide), most * 48 + 6);
   area_->setMinimumHeight(lines);
   readField();
 }

@@ -13,6 +13,7 @@
 #include <QScrollArea>
 #include <QSpinBox>
 
+#include <array>
 #include <optional>
 
 namespace topwire {
@@ -32,6 +33,8 @@ public:
   /// Whom the ticks are put down to, until a person says otherwise.
   void setWho(const QString& name) { who_->setCurrentText(name); }
 
+  /// Without its own head where what stands above says the task already.
+  void setTitled(bool titled);
   /// Chooses every row left and asks who did the work.
   void askWho();
   /// Shows what the task is now; closes where it is gone.
@@ -48,6 +51,7 @@ protected:
 
 private:
   void placeFields(bool narrow);
+  void placeIn(QGridLayout& grid, bool narrow);
   QWidget* headLine();
   QWidget* fields();
   QWidget* deeds();
@@ -68,6 +72,8 @@ private:
   std::optional<TaskKey> task_;
   Day day_{};
   RowSet planned_;
+  std::optional<bool> narrow_;
+  QWidget* head_ = nullptr;
   CellLegend* legend_ = nullptr;
   QLabel* title_ = nullptr;
   QLabel* when_ = nullptr;
@@ -75,6 +81,8 @@ private:
   QScrollArea* area_ = nullptr;
   QGridLayout* grid_ = nullptr;
   QWidget* fields_ = nullptr;
+  QGridLayout* fieldGrid_ = nullptr;
+  std::array<QLabel*, 3> labels_{};  ///< of rows, hours, who
   QWidget* deeds_ = nullptr;
   QLineEdit* rows_ = nullptr;
   QLineEdit* hours_ = nullptr;

@@ -7,11 +7,13 @@
 #include "app/windows/hours_form.h"
 #include "app/windows/job_bar.h"
 #include "app/windows/page_head.h"
+#include "app/windows/past_day.h"
 #include "app/windows/tick_panel.h"
 #include "app/windows/today_side.h"
 #include "app/words/say.h"
 
 #include <QEvent>
+#include <QKeyEvent>
 #include <QResizeEvent>
 #include <QScrollBar>
 
@@ -69,16 +71,48 @@ void TodayPage::showEvent(QShowEvent* event) {
   refresh();
 }
 
+void TodayPage::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape && footShown_ != Foot::none) return closeFoot();
+  QWidget::keyPressEvent(event);
+}
+
 void TodayPage::hideEvent(QHideEvent* event) {
   QWidget::hideEvent(event);
   planner_->setWatched(false);
+}
+
+bool TodayPage::isPast() const {
+  return day_ < session_->today();
+}
+
+std::optional<Day> TodayPage::dayBefore() const {
+  const CrewPlan* plan = planner_->plan();
+  if (!isPast() && day_ > session_->today())
+    return plan == nullptr ? std::nullopt : workedBefore(*plan, day_);
+  return recordedBefore(session_->orchard(), day_);
+}
+
+std::optional<Day> TodayPage::dayAfter() const {
+  const Day today = session_->today();
+  if (isPast()) return recordedAfter(session_->orchard(), day_, today).value_or(today);
+  const CrewPlan* plan = planner_->plan();
+  return plan == nullptr ? std::nullopt : workedAfter(*plan, day_);
+}
+
+void TodayPage::showParts(bool past, bool planned) {
+  past_->setVisible(past);
+  making_->setVisible(!past && !planned);
+  for (QWidget* part : {static_cast<QWidget*>(lanes_),
+                        static_cast<QWidget*>(side_),
+                        static_cast<QWidget*>(hint_)})
+    part->setVisible(!past && planned);
 }
 
 /// A page that shows today goes on to the next day at midnight.
 void TodayPage::refresh() {
   if (!session_->isOpen() || !isVisible()) return;
   const Day today = session_->today();
-  if (day_ == today_ || day_ < today) day_ = today;
+  if (day_ == today_) day_ = today;
   today_ = today;
   const bool empty = session_->orchard().crews.empty();
   work_->setVisible(!empty);
@@ -87,10 +121,21 @@ void TodayPage::refresh() {
   refreshUndo();
   if (empty) return show(Foot::none);
   const CrewPlan* plan = planner_->plan();
-  making_->setVisible(plan == nullptr);
-  for (QWidget* part : {static_cast<QWidget*>(lanes_), static_cast<QWidget*>(side_)})
-    part->setVisible(plan != nullptr);
+  showParts(isPast(), plan != nullptr);
+  if (isPast()) return showPast();
   if (plan != nullptr) showPlan(*plan);
+}
+
+void TodayPage::showPast() {
+  shown_.clear();
+  ribbon_->setDay(day_, {}, session_->cautionsOn(day_));
+  past_->setDay(day_);
+  headline_->setText(bold(pastDayText(planAndDone(session_->orchard(), day_)),
+                          baseColours(currentTheme()).text));
+  for (QWidget* part : {static_cast<QWidget*>(accept_),
+                        static_cast<QWidget*>(acceptance_),
+                        static_cast<QWidget*>(enterHours_)})
+    part->hide();
 }
 
 void TodayPage::showPlan(const CrewPlan& plan) {
@@ -101,7 +146,7 @@ void TodayPage::showPlan(const CrewPlan& plan) {
   refreshAcceptance();
   ribbon_->setDay(day_, axis, cautions);
   lanes_->setLanes(shown_, axis, cautions);
-  side_->setPlan(plan, day_);
+  side_->setPlan(plan, planner_->missed(), day_);
   refreshFoot(plan);
 }
 
@@ -111,15 +156,15 @@ void TodayPage::refreshHead() {
                                  {std::to_string(static_cast<int>(civil(day_).year())),
                                   std::int64_t{week.number}}})};
   const int ahead = daysBetween(session_->today(), day_);
+  if (ahead < 0) parts << say(Sentence{phrase("Today", "gone by: planned and done")});
   if (ahead == 0) parts << say(Sentence{phrase("Today", "today")});
   if (ahead == 1) parts << say(Sentence{phrase("Today", "tomorrow")});
   if (ahead > 1)
     parts << say(
         Sentence{phrase("Today", "in %1 days, as planned now"), {std::int64_t{ahead}}});
   head_->say(capitalised(weekdayText(day_)), parts.join(QStringLiteral(" · ")));
-  const CrewPlan* plan = planner_->plan();
-  earlier_->setEnabled(plan != nullptr && workedBefore(*plan, day_));
-  later_->setEnabled(plan != nullptr && workedAfter(*plan, day_));
+  earlier_->setEnabled(dayBefore().has_value());
+  later_->setEnabled(dayAfter().has_value());
   toToday_->setEnabled(day_ != session_->today());
 }
 
@@ -139,8 +184,8 @@ void TodayPage::refreshAcceptance() {
   const bool work = !plannedJobs(shown_, day_).empty();
   const bool accepted = now == Acceptance::asPlanned;
   accept_->setVisible(!accepted && (work || now == Acceptance::changedSince));
-  accept_->setText(now == Acceptance::changedSince ? tr("Accept the ch&ange")
-                                                   : tr("&Accept this plan"));
+  accept_->setText(now == Acceptance::changedSince ? tr("Accep&t the change")
+                                                   : tr("Accep&t this plan"));
   accept_->setEnabled(!session_->isReadOnly());
   acceptance_->setVisible(now != Acceptance::none);
   enterHours_->setVisible(now != Acceptance::none && day_ == session_->today());
@@ -178,14 +223,20 @@ void TodayPage::refreshFoot(const CrewPlan& plan) {
   const Orchard& orchard = session_->orchard();
   const TaskView* view = session_->view(chosen_->task);
   if (view == nullptr) return closeFoot();
+  const bool waits = card == nullptr;
+  std::vector<Sentence> why =
+      whyOn(orchard, session_->trade(), plan, chosen_->task, day_);
+  if (waits)
+    for (Sentence& date : explain(orchard, session_->trade(), *view->task))
+      why.push_back(std::move(date));
   QStringList reasons;
-  for (const Sentence& why : whyOn(orchard, session_->trade(), plan, chosen_->task, day_))
-    reasons << sayNear(*session_, why);
+  for (const Sentence& reason : why) reasons << sayNear(*session_, reason);
   const auto next = workedAfter(plan, day_);
   bar_->setJob({*chosen_,
                 crewPinOf(orchard, chosen_->task, chosen_->crew, day_) != nullptr,
                 reasons.join(QLatin1Char('\n')),
-                next ? shortDayText(*next) : QString{}});
+                next ? shortDayText(*next) : QString{},
+                waits});
   if (!rows_->isHidden()) rows_->refresh();
 }
 
@@ -196,9 +247,8 @@ void TodayPage::show(Foot foot) {
     print_->setFocus(Qt::OtherFocusReason);
   footShown_ = foot;
   problem_->hide();
-  const bool mayChange = session_->isOpen() && !session_->isReadOnly();
   bar_->setVisible(foot == Foot::job);
-  rows_->setVisible(foot == Foot::job && mayChange);
+  rows_->setVisible(foot == Foot::job && ticking_);
   closeBlock_->setVisible(foot == Foot::closeBlock);
   lostDay_->setVisible(foot == Foot::lostDay);
   hours_->setVisible(foot == Foot::hours);
@@ -213,7 +263,10 @@ void TodayPage::closeFoot() {
   lanes_->choose(std::nullopt);
   if (!hadFocus) return;
   JobCard* card = job ? lanes_->cardAt(*job) : nullptr;
-  QWidget* next = card != nullptr ? static_cast<QWidget*>(card) : print_;
+  QWidget* next = print_;
+  if (cameFrom_ != nullptr && cameFrom_->isVisible() && cameFrom_->isEnabled())
+    next = cameFrom_;
+  if (card != nullptr) next = card;
   next->setFocus(Qt::OtherFocusReason);
 }
 

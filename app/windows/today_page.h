@@ -6,6 +6,7 @@
 
 #include <QBoxLayout>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QWidget>
@@ -21,11 +22,13 @@ class HoursForm;
 class JobBar;
 class LostDayForm;
 class PageHead;
+class PastDayView;
 class TickPanel;
 class TodaySide;
 
 /// Who goes where today, or on a working day to come: a lane a crew, what the day allows,
-/// what will be missed; and at the foot what a person does about it.
+/// what will be missed; and at the foot what a person does about it. Of a day gone by:
+/// what was planned beside what was ticked.
 class TodayPage : public QWidget {
   Q_OBJECT
 
@@ -44,6 +47,8 @@ Q_SIGNALS:
 protected:
   void changeEvent(QEvent* event) override;
   void hideEvent(QHideEvent* event) override;
+  /// Escape puts away what is open at the foot.
+  void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void showEvent(QShowEvent* event) override;
 
@@ -66,10 +71,16 @@ private:
   void refreshUndo();
   void refreshFoot(const CrewPlan& plan);
   void showPlan(const CrewPlan& plan);
+  void showPast();
+  void showParts(bool past, bool planned);
+  bool isPast() const;
+  std::optional<Day> dayBefore() const;
+  std::optional<Day> dayAfter() const;
   void arrange();
 
   void take(const JobPlace& place, JobDeed deed);
   void openJob(const JobPlace& place, bool why);
+  void openWaiting(const TaskKey& task);
   void moveBeside(const JobPlace& place, int steps);
   void pin(const JobPlace& place, CrewId crew);
   void unpin(const JobPlace& place);
@@ -94,6 +105,8 @@ private:
   std::vector<CrewLane> shown_;
   std::optional<JobPlace> chosen_;
   Foot footShown_ = Foot::none;
+  bool ticking_ = false;        ///< the chosen job's rows are shown too
+  QPointer<QWidget> cameFrom_;  ///< had the keyboard before the foot was opened
 
   PageHead* head_ = nullptr;
   QPushButton* earlier_ = nullptr;
@@ -110,6 +123,8 @@ private:
   QWidget* empty_ = nullptr;
   QBoxLayout* body_ = nullptr;
   QLabel* making_ = nullptr;
+  QLabel* hint_ = nullptr;
+  PastDayView* past_ = nullptr;
   DayRibbon* ribbon_ = nullptr;
   CrewLanes* lanes_ = nullptr;
   TodaySide* side_ = nullptr;

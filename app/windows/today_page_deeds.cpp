@@ -9,6 +9,12 @@
 
 namespace topwire {
 
+namespace {
+
+constexpr int cardMargin = 12;
+
+}  // namespace
+
 RowSet TodayPage::rowsAt(const JobPlace& place) const {
   RowSet rows;
   for (const CrewLane& lane : shown_)
@@ -38,16 +44,34 @@ void TodayPage::take(const JobPlace& place, JobDeed deed) {
 void TodayPage::openJob(const JobPlace& place, bool why) {
   const CrewPlan* plan = planner_->plan();
   if (plan == nullptr) return;
+  cameFrom_ = focusWidget();
   chosen_ = place;
+  ticking_ = !why && !session_->isReadOnly();
   show(Foot::job);
   bar_->unfoldReasons(why);
-  if (!session_->isReadOnly()) {
+  if (ticking_) {
     rows_->open(place.task, session_->today(), rowsAt(place));
     rows_->setWho(crewName(session_->orchard(), place.crew));
   }
   refreshFoot(*plan);
-  if (why || session_->isReadOnly())
-    if (JobCard* card = lanes_->cardAt(place)) card->setFocus(Qt::OtherFocusReason);
+  JobCard* card = lanes_->cardAt(place);
+  if (card == nullptr) return;
+  if (!ticking_) card->setFocus(Qt::OtherFocusReason);
+  layout()->activate();  // the foot takes its room before the card is looked for
+  area_->ensureWidgetVisible(card, 0, cardMargin);
+}
+
+/// A job on no lane: why it waits, what dates it, and the crews that could have it.
+void TodayPage::openWaiting(const TaskKey& task) {
+  const CrewPlan* plan = planner_->plan();
+  if (plan == nullptr) return;
+  cameFrom_ = focusWidget();
+  chosen_ = JobPlace{CrewId{}, 0, task};
+  ticking_ = false;
+  show(Foot::job);
+  bar_->unfoldReasons(true);
+  refreshFoot(*plan);
+  bar_->focusWhy();
 }
 
 void TodayPage::moveBeside(const JobPlace& place, int steps) {
@@ -123,6 +147,7 @@ void TodayPage::undo() {
 }
 
 void TodayPage::openForm(Foot foot) {
+  cameFrom_ = focusWidget();
   chosen_.reset();
   lanes_->choose(std::nullopt);
   show(foot);

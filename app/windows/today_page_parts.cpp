@@ -6,11 +6,13 @@
 #include "app/windows/hours_form.h"
 #include "app/windows/job_bar.h"
 #include "app/windows/page_head.h"
+#include "app/windows/past_day.h"
 #include "app/windows/tick_panel.h"
 #include "app/windows/today_page.h"
 #include "app/windows/today_side.h"
 
 #include <QScrollArea>
+#include <QShortcut>
 
 namespace topwire {
 
@@ -47,8 +49,10 @@ QWidget* TodayPage::content() {
 void TodayPage::addHeadButtons() {
   earlier_ = head_->addButton({}, "earlierDay");
   earlier_->setIcon(iconFor(Icon::previous));
-  earlier_->setAccessibleName(tr("The working day before"));
-  earlier_->setToolTip(tr("The working day before (Alt+Page Up)"));
+  earlier_->setAccessibleName(tr("The day before"));
+  earlier_->setToolTip(
+      tr("The working day before; before today, what was planned and done "
+         "(Alt+Page Up)"));
   earlier_->setShortcut(QKeySequence{Qt::ALT | Qt::Key_PageUp});
   toToday_ = head_->addButton(tr("T&oday"), "toToday");
   later_ = head_->addButton({}, "laterDay");
@@ -74,10 +78,13 @@ QWidget* TodayPage::mainSide() {
   column->addWidget(making_);
   lanes_ = new CrewLanes{*session_};
   column->addWidget(lanes_);
-  column->addWidget(wrapping(
+  past_ = new PastDayView{*session_};
+  column->addWidget(past_);
+  hint_ = wrapping(
       mutedLabel(tr("Enter opens a job, the arrows go from job to job. Ctrl+Up and "
                     "Ctrl+Down give it to another crew, as dragging it there does.")),
-      "laneHint"));
+      "laneHint");
+  column->addWidget(hint_);
   column->addStretch(1);
   return side;
 }
@@ -96,6 +103,14 @@ QWidget* TodayPage::headLine() {
   accept_ = new QPushButton;
   accept_->setObjectName(QStringLiteral("acceptPlan"));
   accept_->setProperty("main", true);
+  accept_->setToolTip(tr("Accept the morning's plan (Ctrl+Enter)"));
+  for (const Qt::Key key : {Qt::Key_Return, Qt::Key_Enter})
+    connect(new QShortcut{QKeySequence{Qt::CTRL | key}, this},
+            &QShortcut::activated,
+            accept_,
+            [this] {
+              if (accept_->isVisible()) accept_->click();
+            });
   line->addWidget(headline_, 3);
   line->addWidget(acceptance_, 1);
   enterHours_ = new QPushButton{tr("Enter hour&s…")};
@@ -114,6 +129,7 @@ QWidget* TodayPage::foot() {
   bar_ = new JobBar{*session_};
   rows_ = new TickPanel{*session_};
   rows_->setObjectName(QStringLiteral("tickPanel"));
+  rows_->setTitled(false);  // the bar above it says the job
   closeBlock_ = new CloseBlockForm{*session_};
   lostDay_ = new LostDayForm{*session_};
   hours_ = new HoursForm{*session_};
@@ -161,12 +177,10 @@ QWidget* TodayPage::emptyPage() {
 
 void TodayPage::listen() {
   connect(earlier_, &QPushButton::clicked, this, [this] {
-    if (const CrewPlan* plan = planner_->plan())
-      if (const auto before = workedBefore(*plan, day_)) showDay(*before);
+    if (const auto before = dayBefore()) showDay(*before);
   });
   connect(later_, &QPushButton::clicked, this, [this] {
-    if (const CrewPlan* plan = planner_->plan())
-      if (const auto after = workedAfter(*plan, day_)) showDay(*after);
+    if (const auto after = dayAfter()) showDay(*after);
   });
   connect(toToday_, &QPushButton::clicked, this, [this] { showDay(session_->today()); });
   connect(undo_, &QPushButton::clicked, this, &TodayPage::undo);
@@ -192,6 +206,16 @@ void TodayPage::listen() {
   });
   connect(bar_, &JobBar::notTodayWanted, this, [this] {
     if (chosen_) notToday(*chosen_);
+  });
+  connect(bar_, &JobBar::crewWanted, this, [this](CrewId crew) {
+    if (chosen_) pin(*chosen_, crew);
+  });
+  connect(bar_, &JobBar::closed, this, &TodayPage::closeFoot);
+  connect(side_, &TodaySide::whyWanted, this, &TodayPage::openWaiting);
+  connect(planner_, &CrewPlanner::yearsCounted, this, [this] {
+    const CrewPlan* plan = planner_->plan();
+    if (plan != nullptr && isVisible() && !isPast())
+      side_->setPlan(*plan, planner_->missed(), day_);
   });
   connect(rows_, &TickPanel::closed, this, &TodayPage::closeFoot);
   connect(closeBlock_, &DayForm::closed, this, &TodayPage::closeFoot);

@@ -16,11 +16,17 @@ namespace {
 
 constexpr int minutesPerHour = 60;
 constexpr double noteworthyIdle = 0.5;
+constexpr double leastHours = 0.1;
 constexpr int nearDays = 183;  ///< so that no day could be taken for another year's
 
 /// A dash that figures are not parted at.
 QString rangeDash() {
   return QStringLiteral("\u2060–\u2060");
+}
+
+QString briefHours(double hours) {
+  return hours < leastHours / 2 ? QLatin1Char('<') + hoursInOne(leastHours)
+                                : hoursInOne(hours);
 }
 
 QString hoursOf(double hours) {
@@ -64,9 +70,9 @@ QString rowsText(const RowSet& rows, const RowSet& ofTask) {
 }
 
 QString hoursInOne(double hours) {
-  constexpr double least = 0.1;
-  if (hours < least / 2)
-    return say(Sentence{phrase("Today", "under %1"), {hoursInOne(least).toStdString()}});
+  if (hours < leastHours / 2)
+    return say(
+        Sentence{phrase("Today", "under %1"), {hoursInOne(leastHours).toStdString()}});
   return hoursText(hours).replace(QLatin1Char(' '), QChar::Nbsp);
 }
 
@@ -133,7 +139,9 @@ JobWords jobWords(Session& session,
                              {blockOf(session.orchard(), planting).name,
                               rowsText(job.rows, task.rows).toStdString()}});
   words.hours = hoursInOne(job.hours);
+  words.briefHours = briefHours(job.hours);
   words.when = whenText(lane, job);
+  words.from = QString::fromStdString(clockText(job.startMinute));
   words.state = stateText(view, session.today());
   words.brief = urgencyText(view, session.today());
   words.full =

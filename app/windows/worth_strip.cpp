@@ -1,8 +1,6 @@
 #include "app/windows/worth_strip.h"
 
 #include "app/look/look.h"
-#include "app/words/say.h"
-#include "core/crews/crew_words.h"
 
 #include <QAccessible>
 #include <QKeyEvent>
@@ -32,16 +30,17 @@ WorthStrip::WorthStrip(QWidget* parent) : QWidget(parent) {
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
-void WorthStrip::setDays(std::vector<DayWorth> days) {
-  if (days == days_) return;
+void WorthStrip::setDays(std::vector<DayWorth> days, std::vector<QString> words) {
+  if (days == days_ && words == words_) return;
   days_ = std::move(days);
+  words_ = std::move(words);
   const auto dearest = std::ranges::max_element(days_, {}, &DayWorth::saves);
   choose(dearest == days_.end() ? 0 : static_cast<int>(dearest - days_.begin()));
 }
 
 QString WorthStrip::text() const {
-  return days_.empty() ? QString{}
-                       : say(wordsOfWorth(days_[static_cast<std::size_t>(chosen_)]));
+  const auto at = static_cast<std::size_t>(chosen_);
+  return at < words_.size() ? words_[at] : QString{};
 }
 
 void WorthStrip::choose(int index) {

@@ -17,7 +17,8 @@ class WorthStrip : public QWidget {
 public:
   explicit WorthStrip(QWidget* parent = nullptr);
 
-  void setDays(std::vector<DayWorth> days);
+  /// `words`: each day's worth in a sentence.
+  void setDays(std::vector<DayWorth> days, std::vector<QString> words);
   /// The chosen day in words; the dearest one until another is chosen.
   QString text() const;
 
@@ -41,6 +42,7 @@ private:
   QRectF boxOf(std::size_t index) const;
 
   std::vector<DayWorth> days_;
+  std::vector<QString> words_;
   int chosen_ = 0;
 };
 

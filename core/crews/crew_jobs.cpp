@@ -1,6 +1,7 @@
 #include "core/crews/crew_jobs.h"
 
 #include "core/crews/crew_paces.h"
+#include "core/orchard/skill_words.h"
 #include "core/orchard/working_days.h"
 #include "core/planning/explain.h"
 
@@ -124,7 +125,7 @@ private:
           {phrase("Crew plan",
                   "No crew is noted as able to do \"%1\" work, so %2 is in no plan; give "
                   "a crew that skill."),
-           {skill, titleOf(task, operation)}});
+           {skillInWords(skill), titleOf(task, operation)}});
     return false;
   }
 

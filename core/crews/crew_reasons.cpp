@@ -164,8 +164,11 @@ Sentence whenItsTurnComes(const CrewPlan& plan, const JobOnDay& here) {
   if (*next <= here.job().closes)
     return {phrase("Crew plan", "Planned for %1; it can wait, for it closes on %2."),
             {question.dayOf(*next), closes}};
-  return {phrase("Crew plan", "Planned for %1, %2 days past its closing."),
-          {question.dayOf(*next), std::int64_t{*next - here.job().closes}}};
+  const std::int64_t late = *next - here.job().closes;
+  return {counted(late,
+                  phrase("Crew plan", "Planned for %1, %2 day past its closing."),
+                  phrase("Crew plan", "Planned for %1, %2 days past its closing.")),
+          {question.dayOf(*next), late}};
 }
 
 Sentence whyWaiting(const Orchard& orchard,

@@ -2,6 +2,7 @@
 
 #include "core/crews/crew_plan.h"
 
+#include <functional>
 #include <vector>
 
 namespace topwire {
@@ -40,12 +41,24 @@ struct MissedWindow {
   int years = 0;
 };
 
-/// Each of the last thirty years' rain laid over the days beyond the forecast, the plan
-/// made again at its prices: windows that close within its daily part and were not met in
-/// one year at least, the most often missed first. Empty with fewer than five years of
-/// rain on record.
-std::vector<MissedWindow> missedInPastYears(const Orchard& orchard,
-                                            const Trade& trade,
-                                            const CrewPlan& plan);
+/// What earlier years' rain would keep from being done, on the days of a plan beyond the
+/// forecast.
+struct PastRain {
+  std::vector<bool> minds;               ///< by job: rain is a reason to let it wait
+  std::vector<std::vector<bool>> years;  ///< by year and day of the plan: wet
+};
+
+/// Of the last thirty years, those with rain on record for every such day.
+PastRain pastRain(const Orchard& orchard,
+                  const Trade& trade,
+                  const CrewQuestion& question);
+
+/// Each year's rain laid over the plan's days, the plan made again at its prices: windows
+/// that close within its daily part and were not met in one year at least, the most often
+/// missed first. Empty with fewer than five years, and where `isWanted`, asked before
+/// each year, says no.
+std::vector<MissedWindow> missedInPastYears(const PastRain& rain,
+                                            const CrewPlan& plan,
+                                            const std::function<bool()>& isWanted = {});
 
 }  // namespace topwire

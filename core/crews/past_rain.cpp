@@ -2,6 +2,7 @@
 #include "core/planning/day_cautions.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace topwire {
 
@@ -69,34 +70,58 @@ CrewProblem rainedOn(const CrewProblem& problem,
   return rained;
 }
 
-/// Not wholly done by its closing, of a job that closes in the plan's daily part.
-bool isMissed(const CrewJob& job, Seconds late, Seconds undone) {
-  const bool told = job.closes >= 0 && job.closes < crewPlanDaily;
-  return told && (late > 0 || undone > 0);
+/// By job: not wholly done by its closing, and that lies in the plan's daily part.
+std::vector<bool> missedBy(const CrewProblem& problem, const CrewSchedule& schedule) {
+  const std::vector<Seconds> late = lateWork(problem, schedule);
+  std::vector<bool> missed(late.size(), false);
+  for (std::size_t job = 0; job < late.size(); ++job) {
+    const int closes = problem.jobs[job].closes;
+    const bool told = closes >= 0 && closes < crewPlanDaily;
+    missed[job] = told && (late[job] > 0 || schedule.undone[job] > 0);
+  }
+  return missed;
+}
+
+/// Jobs the plan has in time though the same dispatching, in dry weather, has not: a
+/// year's plan of them would say more of the search that was left out than of the year.
+std::vector<bool> needSearch(const CrewPlan& plan) {
+  const CrewProblem& problem = plan.question.problem;
+  const std::vector<bool> planned = missedBy(problem, plan.schedule);
+  std::vector<bool> need = missedBy(problem, dispatch(problem, plan.flow, {}));
+  for (std::size_t job = 0; job < need.size(); ++job)
+    need[job] = need[job] && !planned[job];
+  return need;
 }
 
 }  // namespace
 
-std::vector<MissedWindow> missedInPastYears(const Orchard& orchard,
-                                            const Trade& trade,
-                                            const CrewPlan& plan) {
-  const CrewQuestion& question = plan.question;
-  const std::vector<bool> mind = mindRain(orchard, trade, question);
+PastRain pastRain(const Orchard& orchard,
+                  const Trade& trade,
+                  const CrewQuestion& question) {
+  PastRain rain{mindRain(orchard, trade, question), {}};
   const int from = firstUnknown(orchard, question);
+  for (int back = 1; back <= mostYears; ++back)
+    if (auto wet = wetDays(orchard, question, from, back))
+      rain.years.push_back(std::move(*wet));
+  return rain;
+}
+
+std::vector<MissedWindow> missedInPastYears(const PastRain& rain,
+                                            const CrewPlan& plan,
+                                            const std::function<bool()>& isWanted) {
+  const CrewQuestion& question = plan.question;
+  const int years = static_cast<int>(rain.years.size());
+  if (years < fewestYears) return {};
+  const std::vector<bool> leftOut = needSearch(plan);
   std::vector<int> times(question.tasks.size(), 0);
-  int years = 0;
-  for (int back = 1; back <= mostYears; ++back) {
-    const auto wet = wetDays(orchard, question, from, back);
-    if (!wet) continue;
-    ++years;
-    const CrewProblem rained = rainedOn(question.problem, mind, *wet);
-    const CrewSchedule schedule = dispatch(rained, plan.flow, {});
-    const std::vector<Seconds> late = lateWork(rained, schedule);
-    for (std::size_t job = 0; job < late.size(); ++job)
-      if (isMissed(rained.jobs[job], late[job], schedule.undone[job])) ++times[job];
+  for (const std::vector<bool>& wet : rain.years) {
+    if (isWanted && !isWanted()) return {};
+    const CrewProblem rained = rainedOn(question.problem, rain.minds, wet);
+    const auto missed = missedBy(rained, dispatch(rained, plan.flow, {}));
+    for (std::size_t job = 0; job < missed.size(); ++job)
+      if (missed[job] && !leftOut[job]) ++times[job];
   }
   std::vector<MissedWindow> windows;
-  if (years < fewestYears) return windows;
   for (std::size_t job = 0; job < times.size(); ++job)
     if (times[job] > 0) windows.push_back({question.tasks[job], times[job], years});
   std::ranges::stable_sort(windows, std::greater{}, &MissedWindow::missed);

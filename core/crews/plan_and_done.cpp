@@ -3,7 +3,7 @@
 #include "core/planning/progress.h"
 
 #include <algorithm>
-#include <map>
+#include <string_view>
 
 namespace topwire {
 
@@ -22,6 +22,12 @@ PlanAndDone compared(const PlannedJob& planned, const std::vector<const Tick*>& 
   return both;
 }
 
+/// Empty where the crew is no more.
+std::string_view nameOfCrew(const Orchard& orchard, CrewId crew) {
+  const auto found = orchard.crews.find(crew);
+  return found == orchard.crews.end() ? std::string_view{} : found->second.name;
+}
+
 }  // namespace
 
 std::vector<PlanAndDone> planAndDone(const Orchard& orchard, Day planned) {
@@ -29,6 +35,9 @@ std::vector<PlanAndDone> planAndDone(const Orchard& orchard, Day planned) {
   std::vector<PlanAndDone> both;
   for (const auto& [place, job] : orchard.plannedJobs)
     if (place.day == planned) both.push_back(compared(job, ticks));
+  std::ranges::stable_sort(both, {}, [&](const PlanAndDone& job) {
+    return nameOfCrew(orchard, job.planned.of.crew);
+  });
   return both;
 }
 

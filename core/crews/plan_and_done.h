@@ -15,6 +15,7 @@ struct PlanAndDone {
   bool hoursMissing = false;  ///< rows are ticked that day and no hours noted
 };
 
+/// By the crews' names, then in the plan's order.
 std::vector<PlanAndDone> planAndDone(const Orchard& orchard, Day planned);
 /// The last day before `today` with an accepted plan.
 std::optional<Day> lastPlanned(const Orchard& orchard, Day today);

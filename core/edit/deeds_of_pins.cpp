@@ -1,6 +1,7 @@
 #include "core/calendar/clock_time.h"
 #include "core/edit/crew_deeds.h"
 #include "core/edit/deed_checks.h"
+#include "core/orchard/skill_words.h"
 #include "core/orchard/working_days.h"
 
 #include <algorithm>
@@ -66,7 +67,7 @@ void checkCrewFree(Faults& faults,
                phrase("Deed",
                       "The work asks for %2, which %1 is not down for; choose another "
                       "crew, or add the skill to this one."),
-               {crew.name, skill});
+               {crew.name, skillInWords(skill)});
 }
 
 void checkBlockOpen(Faults& faults,

@@ -694,6 +694,10 @@
         <source>%1 minutes late after %2.</source>
         <translation>%1 minutos con retraso después del %2.</translation>
     </message>
+    <message>
+        <source>Planned for %1, %2 day past its closing.</source>
+        <translation>Planeado para el %1, %2 día después de su cierre.</translation>
+    </message>
 </context>
 <context>
     <name>Deed</name>
@@ -2541,6 +2545,57 @@
     </message>
 </context>
 <context>
+    <name>Past day</name>
+    <message>
+        <source>%1, %2 from %3</source>
+        <translation>%1, %2 desde las %3</translation>
+    </message>
+    <message>
+        <source>%1, hours not entered</source>
+        <translation>%1, horas sin anotar</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>done as planned</source>
+        <translation>hecho según el plan</translation>
+    </message>
+    <message>
+        <source>begun, no row whole</source>
+        <translation>empezado, ninguna hilera completa</translation>
+    </message>
+    <message>
+        <source>nothing ticked</source>
+        <translation>nada marcado</translation>
+    </message>
+    <message>
+        <source>%1 of %2 rows ticked</source>
+        <translation>%1 de %2 hileras marcadas</translation>
+    </message>
+    <message>
+        <source>No plan was accepted for this day.</source>
+        <translation>Para este día no se aceptó ningún plan.</translation>
+    </message>
+    <message>
+        <source>All %1 rows planned were ticked.</source>
+        <translation>Se marcaron las %1 hileras planeadas.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 rows planned were ticked.</source>
+        <translation>Se marcaron %1 de %2 hileras planeadas.</translation>
+    </message>
+    <message>
+        <source>No hours for %1 job.</source>
+        <translation>Faltan las horas de %1 trabajo.</translation>
+    </message>
+    <message>
+        <source>No hours for %1 jobs.</source>
+        <translation>Faltan las horas de %1 trabajos.</translation>
+    </message>
+</context>
+<context>
     <name>Plan</name>
     <message>
         <source>%1 in %2, %3: the window would close before it opens; it is held to one day. Look at the stages&apos; dates.</source>
@@ -3763,11 +3818,11 @@
     </message>
     <message>
         <source>%1 day late</source>
-        <translation>%1 día de atraso</translation>
+        <translation>%1 día de retraso</translation>
     </message>
     <message>
         <source>%1 days late</source>
-        <translation>%1 días de atraso</translation>
+        <translation>%1 días de retraso</translation>
     </message>
     <message>
         <source>to %1</source>
@@ -3998,6 +4053,26 @@
     <message>
         <source>under %1</source>
         <translation>menos de %1</translation>
+    </message>
+    <message>
+        <source>gone by: planned and done</source>
+        <translation>ya pasado: lo planeado y lo hecho</translation>
+    </message>
+    <message>
+        <source>Missed in all %1 past years&apos; weather: the plan lets it slip.</source>
+        <translation>Con el tiempo de los %1 años pasados no se cumple: el plan lo deja pasar.</translation>
+    </message>
+    <message>
+        <source>Missed in %1 of %2 past years&apos; weather.</source>
+        <translation>Con el tiempo de %2 años pasados, no se cumple en %1.</translation>
+    </message>
+    <message>
+        <source>Why, or give it to a crew…</source>
+        <translation>Por qué, o dárselo a una cuadrilla…</translation>
+    </message>
+    <message>
+        <source>Time in hand on each of the next %1 days: it would save nothing.</source>
+        <translation>Hay tiempo de sobra en cada uno de los próximos %1 días: no ahorraría nada.</translation>
     </message>
 </context>
 <context>
@@ -5106,12 +5181,24 @@
         <translation>Hast&amp;a</translation>
     </message>
     <message>
-        <source>at hour</source>
-        <translation>a las</translation>
-    </message>
-    <message>
         <source>Close the bloc&amp;k</source>
         <translation>Cerrar e&amp;l cuadro</translation>
+    </message>
+    <message>
+        <source>at &amp;hour</source>
+        <translation>a la &amp;hora</translation>
+    </message>
+    <message>
+        <source>choose a day</source>
+        <translation>elija un día</translation>
+    </message>
+    <message>
+        <source>Choose the day on which people may go in again.</source>
+        <translation>Elija el día en que se puede volver a entrar.</translation>
+    </message>
+    <message>
+        <source>Type the hour at which people may go in again, as 14:30.</source>
+        <translation>Escriba la hora a la que se puede volver a entrar, como 14:30.</translation>
     </message>
 </context>
 <context>
@@ -5444,6 +5531,14 @@
         <source>&amp;Change its hours…</source>
         <translation>&amp;Cambiar sus horas…</translation>
     </message>
+    <message>
+        <source>How the day was</source>
+        <translation>Cómo fue el día</translation>
+    </message>
+    <message>
+        <source>Nothing is known of the day&apos;s weather.</source>
+        <translation>No se sabe nada del tiempo de ese día.</translation>
+    </message>
 </context>
 <context>
     <name>topwire::DaysAheadStrip</name>
@@ -5644,6 +5739,10 @@
     <message>
         <source>Un&amp;pin from %1</source>
         <translation>Sol&amp;tar de %1</translation>
+    </message>
+    <message>
+        <source>&amp;Give it to</source>
+        <translation>&amp;Dárselo a</translation>
     </message>
 </context>
 <context>
@@ -6434,11 +6533,11 @@ más</translation>
     </message>
     <message>
         <source>Cost of delay</source>
-        <translation>Costo del atraso</translation>
+        <translation>Costo del retraso</translation>
     </message>
     <message>
         <source>Why delay costs</source>
-        <translation>Por qué cuesta el atraso</translation>
+        <translation>Por qué cuesta el retraso</translation>
     </message>
     <message>
         <source>How, line 1</source>
@@ -6533,7 +6632,7 @@ más</translation>
     </message>
     <message>
         <source>Cost of delay</source>
-        <translation>Costo del atraso</translation>
+        <translation>Costo del retraso</translation>
     </message>
     <message>
         <source>Labour</source>
@@ -6608,6 +6707,29 @@ más</translation>
     <message>
         <source>Preview</source>
         <translation>Vista previa</translation>
+    </message>
+</context>
+<context>
+    <name>topwire::PastDayView</name>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Planeado</translation>
+    </message>
+    <message>
+        <source>Ticked</source>
+        <translation>Marcado</translation>
+    </message>
+    <message>
+        <source>Ticked besides</source>
+        <translation>Marcado aparte</translation>
+    </message>
+    <message>
+        <source>in no plan of that day</source>
+        <translation>en ningún plan de ese día</translation>
     </message>
 </context>
 <context>
@@ -7629,14 +7751,6 @@ más</translation>
 <context>
     <name>topwire::TodayPage</name>
     <message>
-        <source>Accept the ch&amp;ange</source>
-        <translation>&amp;Aceptar el cambio</translation>
-    </message>
-    <message>
-        <source>&amp;Accept this plan</source>
-        <translation>&amp;Aceptar este plan</translation>
-    </message>
-    <message>
         <source>This plan is accepted.</source>
         <translation>Este plan está aceptado.</translation>
     </message>
@@ -7651,14 +7765,6 @@ más</translation>
     <message>
         <source>Nothing to undo yet.</source>
         <translation>Aún no hay nada que deshacer.</translation>
-    </message>
-    <message>
-        <source>The working day before</source>
-        <translation>El día de trabajo anterior</translation>
-    </message>
-    <message>
-        <source>The working day before (Alt+Page Up)</source>
-        <translation>El día de trabajo anterior (Alt+Re Pág)</translation>
     </message>
     <message>
         <source>T&amp;oday</source>
@@ -7700,6 +7806,26 @@ más</translation>
         <source>Enter hour&amp;s…</source>
         <translation>Anotar hora&amp;s…</translation>
     </message>
+    <message>
+        <source>Accep&amp;t the change</source>
+        <translation>&amp;Aceptar el cambio</translation>
+    </message>
+    <message>
+        <source>Accep&amp;t this plan</source>
+        <translation>&amp;Aceptar este plan</translation>
+    </message>
+    <message>
+        <source>The day before</source>
+        <translation>El día anterior</translation>
+    </message>
+    <message>
+        <source>The working day before; before today, what was planned and done (Alt+Page Up)</source>
+        <translation>El día de trabajo anterior; antes de hoy, lo planeado y lo hecho (Alt+Re Pág)</translation>
+    </message>
+    <message>
+        <source>Accept the morning&apos;s plan (Ctrl+Enter)</source>
+        <translation>Aceptar el plan de la mañana (Ctrl+Intro)</translation>
+    </message>
 </context>
 <context>
     <name>topwire::TodaySide</name>
@@ -7730,6 +7856,10 @@ más</translation>
     <message>
         <source>What waits</source>
         <translation>Lo que espera</translation>
+    </message>
+    <message>
+        <source>In past years&apos; weather</source>
+        <translation>Con el tiempo de años pasados</translation>
     </message>
 </context>
 <context>

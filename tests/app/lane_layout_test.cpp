@@ -19,6 +19,13 @@ TEST(LaneLayout, hoursLieEvenlyAlongTheLine) {
   EXPECT_DOUBLE_EQ(axis.placeOf(900, 480), 480) << "work after hours stays on the page";
 }
 
+TEST(LaneLayout, aLineHoldsAsManyAsAreNotTooNarrow) {
+  EXPECT_EQ(mostInLine(100, least, gap), 1);
+  EXPECT_EQ(mostInLine(203, least, gap), 1);
+  EXPECT_EQ(mostInLine(204, least, gap), 2);
+  EXPECT_EQ(mostInLine(40, least, gap), 1) << "one at least";
+}
+
 TEST(LaneLayout, cardsWithRoomStandWhereTheirHoursAre) {
   const auto cards = placeCards({{0, 200}, {220, 600}}, 600, least, gap);
   ASSERT_EQ(cards.size(), 2U);

@@ -71,9 +71,10 @@ TEST_F(TodayPageTest, aJobPinnedOnIsPinnedToOneCrewOnly) {
 
 TEST_F(TodayPageTest, ticksOfAJobMovedWhileItIsOpenArePutDownToItsNewCrew) {
   startOn(orchardOfTwoCrews());
-  focusCardOf(kestrel);
-  press(Qt::Key_W);
+  const JobPlace place = focusCardOf(kestrel).place();
+  press(Qt::Key_Return);
   EXPECT_EQ(find<QComboBox>("tickWho")->currentText(), QStringLiteral("Kestrel"));
+  lanes().cardAt(place)->setFocus(Qt::OtherFocusReason);
   press(Qt::Key_Down, Qt::ControlModifier);
   settle();
   EXPECT_EQ(find<QComboBox>("tickWho")->currentText(), QStringLiteral("Wren"));
@@ -205,6 +206,8 @@ TEST_F(TodayPageTest, aBlockIsClosedAndReopened) {
   startOn(orchardOfTwoCrews());
   click("closeBlock");
   find<QComboBox>("closedBlock")->setCurrentText(QStringLiteral("Quarry"));
+  find<QComboBox>("closedUntil")->setCurrentIndex(1);
+  find<QLineEdit>("closedHour")->setText(QStringLiteral("6:00"));
   find<QLineEdit>("closedReason")->setText(QStringLiteral("spray"));
   click("closeBlockDeed");
   ASSERT_EQ(session.orchard().closures.size(), 1U);
@@ -218,6 +221,38 @@ TEST_F(TodayPageTest, aBlockIsClosedAndReopened) {
       QStringLiteral("reopen:") + QString::fromStdString(idText(closure.id));
   click(reopen.toLatin1().constData());
   EXPECT_TRUE(session.orchard().closures.empty());
+}
+
+TEST_F(TodayPageTest, whenABlockOpensAgainIsForTheGrowerToSay) {
+  startOn(orchardOfTwoCrews());
+  click("closeBlock");
+  EXPECT_EQ(find<QComboBox>("closedUntil")->currentIndex(), -1) << "no day is proposed";
+  EXPECT_EQ(find<QLineEdit>("closedHour")->text(), QString{}) << "nor an hour";
+  click("closeBlockDeed");
+  EXPECT_THAT(textOf("dayFormProblem"), HasSubstr("Choose the day"));
+  find<QComboBox>("closedUntil")->setCurrentIndex(2);
+  for (const char* typed : {"", "noon", "25:00"}) {
+    find<QLineEdit>("closedHour")->setText(QLatin1String(typed));
+    click("closeBlockDeed");
+    EXPECT_THAT(textOf("dayFormProblem"), HasSubstr("Type the hour")) << typed;
+  }
+  EXPECT_TRUE(session.orchard().closures.empty());
+  find<QLineEdit>("closedHour")->setText(QStringLiteral("14:30"));
+  click("closeBlockDeed");
+  ASSERT_EQ(session.orchard().closures.size(), 1U);
+  const BlockClosure& closure = session.orchard().closures.begin()->second;
+  EXPECT_EQ(isoText(closure.until), "2027-04-08");
+  EXPECT_EQ(closure.untilMinute, 870);
+}
+
+TEST_F(TodayPageTest, escapeLeadsBackToWhatOpenedAForm) {
+  startOn(orchardOfTwoCrews());
+  auto* opener = find<QPushButton>("closeBlock");
+  opener->setFocus(Qt::TabFocusReason);
+  press(Qt::Key_Space);
+  EXPECT_NE(QApplication::focusWidget(), opener);
+  press(Qt::Key_Escape);
+  EXPECT_EQ(QApplication::focusWidget(), opener);
 }
 
 TEST_F(TodayPageTest, aDayLostToWeatherHasNoWork) {

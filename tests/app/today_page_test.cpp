@@ -1,8 +1,11 @@
 #include "app/windows/job_bar.h"
 #include "app/windows/tick_panel.h"
+#include "app/windows/today_side.h"
 #include "app/words/say.h"
+#include "core/edit/crew_deeds.h"
 #include "tests/app/today_test.h"
 
+#include <QMenu>
 #include <QSignalSpy>
 
 namespace topwire {
@@ -43,6 +46,67 @@ TEST_F(TodayPageTest, wSaysWhyTheJobStandsThere) {
   EXPECT_NE(focusedCard(), nullptr) << "the keyboard stays on the card";
 }
 
+TEST_F(TodayPageTest, aJobThatWaitsSaysWhyAndCanBeGivenToACrew) {
+  startOn(orchardOfTwoCrews());
+  BlockClosure closure;
+  closure.id = session.ids().next<ClosureId>();
+  closure.block = BlockId{0, 11};
+  closure.from = session.today();
+  closure.until = plusDays(session.today(), 2);
+  closure.untilMinute = 360;
+  ASSERT_TRUE(session.perform(closeBlock(session.orchard(), closure)).empty());
+  settle();
+  auto* why = find<QPushButton>("why:0");
+  why->setFocus(Qt::TabFocusReason);
+  press(Qt::Key_Space);
+  EXPECT_TRUE(find<JobBar>("jobBar")->isVisible());
+  EXPECT_FALSE(textOf("jobReasons").empty());
+  EXPECT_TRUE(find<QPushButton>("giveJob")->isVisible());
+  EXPECT_EQ(find<QPushButton>("giveJob")->menu()->actions().size(), 2);
+  EXPECT_FALSE(find<QPushButton>("notToday")->isVisible()) << "it is not today's";
+  press(Qt::Key_Escape);
+  EXPECT_FALSE(find<JobBar>("jobBar")->isVisible());
+  EXPECT_EQ(QApplication::focusWidget(), why);
+}
+
+TEST_F(TodayPageTest, saysHowManyPastYearsWouldMissAWindow) {
+  startOn(orchardOfTwoCrews());
+  const TaskKey task = cardsOf(kestrel).front()->place().task;
+  auto* side = find<TodaySide>("todaySide");
+  const auto pastYears = [&] {
+    std::string words;
+    for (const QLabel* label : find<QWidget>("pastYears")->findChildren<QLabel*>())
+      if (label->isVisible()) words += label->text().toStdString() + '\n';
+    return words;
+  };
+  side->setPlan(*window.planner().plan(), {{task, 7, 30}}, session.today());
+  settle();
+  EXPECT_THAT(pastYears(), HasSubstr("Missed in 7 of 30 past years' weather."));
+  side->setPlan(*window.planner().plan(), {{task, 30, 30}}, session.today());
+  settle();
+  EXPECT_THAT(pastYears(), HasSubstr("Missed in all 30 past years' weather"));
+  side->setPlan(*window.planner().plan(), {}, session.today());
+  EXPECT_FALSE(find<QWidget>("pastYears")->isVisible());
+}
+
+TEST_F(TodayPageTest, tabGoesFromACrewsStepsToOneOfItsCards) {
+  startOn(orchardOfTwoCrews());
+  headOf(0)
+      .findChild<QPushButton*>(QStringLiteral("turnoutMore"))
+      ->setFocus(Qt::TabFocusReason);
+  press(Qt::Key_Tab);
+  ASSERT_NE(focusedCard(), nullptr);
+  EXPECT_EQ(focusedCard()->place().crew, kestrel);
+  press(Qt::Key_Right);
+  ASSERT_NE(focusedCard(), nullptr);
+  const TaskKey second = focusedCard()->place().task;
+  press(Qt::Key_Tab);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), QStringLiteral("turnoutFewer"));
+  press(Qt::Key_Tab, Qt::ShiftModifier);
+  ASSERT_NE(focusedCard(), nullptr);
+  EXPECT_EQ(focusedCard()->place().task, second) << "it stops where one has been";
+}
+
 TEST_F(TodayPageTest, stepsGoFromWorkingDayToWorkingDay) {
   startOn(orchardOfTwoCrews());
   for (int day = 0; day < 5; ++day) click("laterDay");
@@ -52,7 +116,7 @@ TEST_F(TodayPageTest, stepsGoFromWorkingDayToWorkingDay) {
   EXPECT_EQ(isoText(page().day()), "2027-04-10");
   click("toToday");
   EXPECT_EQ(page().day(), session.today());
-  EXPECT_FALSE(find<QPushButton>("earlierDay")->isEnabled()) << "the past is not planned";
+  EXPECT_FALSE(find<QPushButton>("earlierDay")->isEnabled()) << "nothing is on record";
 }
 
 TEST_F(TodayPageTest, arrowsGoFromCardToCard) {

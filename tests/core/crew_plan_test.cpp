@@ -47,6 +47,11 @@ std::string allOf(const std::vector<Sentence>& sentences) {
   return text;
 }
 
+std::vector<MissedWindow> missedOf(const CrewOrchard& there) {
+  const CrewPlan plan = there.planned();
+  return missedInPastYears(pastRain(there.orchard, there.trade(), plan.question), plan);
+}
+
 double hoursIn(const CrewPlan& plan) {
   return std::accumulate(plan.schedule.stints.begin(),
                          plan.schedule.stints.end(),
@@ -329,10 +334,34 @@ TEST(CrewPlan, LaysPastYearsRainOverTheDaysAhead) {
       const Day then = plusDays(dayOf(year, 4, 5), day);
       put(there.orchard, then, year <= 2022 ? rain : mild());
     }
-  const auto windows = missedInPastYears(there.orchard, there.trade(), there.planned());
+  const auto windows = missedOf(there);
   ASSERT_THAT(windows, SizeIs(1));
   EXPECT_EQ(windows[0].missed, 3);
   EXPECT_EQ(windows[0].years, 7);
+}
+
+/// One window of a crop of blocks that minds rain, after seven springs of it.
+CrewOrchard afterWetSprings() {
+  Operation minds = rubbing(10);
+  minds.avoid = {Avoid::wet};
+  CrewOrchard there = blocksOf(1, {minds});
+  WeatherDay rain = mild();
+  rain.rain = 6;
+  for (int year = 2020; year <= 2026; ++year)
+    for (int day = 0; day < there.days; ++day)
+      put(there.orchard, plusDays(dayOf(year, 4, 5), day), rain);
+  return there;
+}
+
+TEST(CrewPlan, CountsPastYearsOnlyWhileItIsWanted) {
+  const CrewOrchard there = afterWetSprings();
+  const CrewPlan plan = there.planned();
+  const PastRain rain = pastRain(there.orchard, there.trade(), plan.question);
+  int asked = 0;
+  const auto thrice = [&asked] { return ++asked <= 3; };
+  EXPECT_THAT(missedInPastYears(rain, plan, thrice), IsEmpty());
+  EXPECT_EQ(asked, 4);
+  EXPECT_THAT(missedInPastYears(rain, plan, [] { return true; }), SizeIs(1));
 }
 
 TEST(CrewPlan, SaysNothingOfRainWithoutFiveYearsOfIt) {
@@ -344,8 +373,7 @@ TEST(CrewPlan, SaysNothingOfRainWithoutFiveYearsOfIt) {
   for (int year = 2023; year <= 2026; ++year)
     for (int day = 0; day < there.days; ++day)
       put(there.orchard, plusDays(dayOf(year, 4, 5), day), rain);
-  EXPECT_THAT(missedInPastYears(there.orchard, there.trade(), there.planned()),
-              IsEmpty());
+  EXPECT_THAT(missedOf(there), IsEmpty());
 }
 
 TEST(CrewPlan, SaysWhereToKeepOut) {
