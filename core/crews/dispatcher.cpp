@@ -13,8 +13,6 @@ namespace {
 /// How many jobs a gang looks at before it chooses.
 constexpr int looksAt = 16;
 
-constexpr int daysOfWeek = 7;
-
 /// How many it tries that turn out not to fit it: where it has found one, and at most.
 constexpr int triesEnough = 64;
 constexpr int triesAtMost = 400;
@@ -59,44 +57,22 @@ void Dispatcher::reset() {
   for (RankedJobs& ranked : now_.ranked) ranked.clear();
   now_.opened = 0;
   now_.late = 0;
-  now_.missed = 0;
 }
 
-Loss Dispatcher::run(const std::vector<int>& lifts, Loss worst) {
+Loss Dispatcher::run() {
   reset();
-  return goOn(0, lifts, worst);
-}
-
-Loss Dispatcher::runFrom(int day, const std::vector<int>& lifts, Loss worst) {
-  const int week = day / daysOfWeek;
-  now_ = kept_[at(week)];
-  return goOn(week * daysOfWeek, lifts, worst);
-}
-
-Loss Dispatcher::goOn(int from, const std::vector<int>& lifts, Loss worst) {
-  std::ranges::fill(today_, 0);
-  std::ranges::fill(worth_, 0);
   std::ranges::fill(blockStints_, -1);
   placed_.clear();
   listedRows_.clear();
-  firstTried_ = from / daysOfWeek;
-  for (int day = from; day < problem_.days(); ++day) {
-    if (day % daysOfWeek == 0 && !tried_.empty()) tried_[at(day / daysOfWeek)] = now_;
-    planDay(day, lifts);
-    if (now_.late + now_.missed > worst) return now_.late + now_.missed;
-  }
+  for (int day = 0; day < problem_.days(); ++day) planDay(day);
   return now_.late + leftBehind();
 }
 
-void Dispatcher::startKeeping() {
-  const int weeks = (problem_.days() + daysOfWeek - 1) / daysOfWeek;
-  tried_.resize(at(weeks));
-  kept_.resize(at(weeks));
-}
-
-void Dispatcher::keep() {
-  for (std::size_t week = at(firstTried_); week < kept_.size(); ++week)
-    std::swap(kept_[week], tried_[week]);
+Loss Dispatcher::follow(const Rounds& rounds) {
+  rounds_ = &rounds;
+  const Loss loss = run();
+  rounds_ = nullptr;
+  return loss;
 }
 
 Loss Dispatcher::leftBehind() const {
@@ -109,7 +85,7 @@ Loss Dispatcher::leftBehind() const {
   return loss;
 }
 
-void Dispatcher::planDay(int day, const std::vector<int>& lifts) {
+void Dispatcher::planDay(int day) {
   day_ = day;
   dayLength_ = problem_.asked().lengthOf(day);
   if (dayLength_ == 0) return;
@@ -118,7 +94,7 @@ void Dispatcher::planDay(int day, const std::vector<int>& lifts) {
   idle_.clear();
   woken_.clear();
   cramped_.clear();
-  rankJobs(lifts);
+  rankJobs();
   queueGangs();
   while (!turns_.empty()) {
     const Turn turn = turns_.front();
@@ -134,7 +110,7 @@ bool Dispatcher::isOver(int job) const {
   return now_.jobs[at(job)].left == 0 || day_ > problem_.job(job).lastDay;
 }
 
-void Dispatcher::rankJobs(const std::vector<int>& lifts) {
+void Dispatcher::rankJobs() {
   const auto& opening = problem_.byFirstDay;
   while (now_.opened < opening.size()
          && problem_.job(opening[now_.opened]).firstDay <= day_) {
@@ -143,17 +119,12 @@ void Dispatcher::rankJobs(const std::vector<int>& lifts) {
   }
   const auto worthOf = [&](int number) -> std::int64_t {
     const FlatJob& job = problem_.job(number);
-    JobState& state = now_.jobs[at(number)];
+    const JobState& state = now_.jobs[at(number)];
     std::int64_t& worth = today_[at(number)];
     worth = worth_[at(number)] = 0;
-    if (isOver(number)) {
-      now_.missed += state.left * job.leftUndone;
-      return -1;
-    }
+    if (isOver(number)) return -1;
     if (!problem_.openOn(job, day_)) return 0;
     worth = values_.worth(job, day_, state.left);
-    if (!lifts.empty())
-      worth = std::max<std::int64_t>(1, worth * lifts[at(number)] / 1024);
     worth_[at(number)] = worth;
     return state.waits == never ? worth = 0 : worth;
   };
@@ -195,6 +166,7 @@ void Dispatcher::take(const Turn& turn) {
   if (carried >= 0 && problem_.openOn(problem_.job(carried), day_)
       && takeOffered(turn, carried))
     return;
+  if (rounds_ != nullptr && takeVisit(turn)) return;
   Offer best;
   if (gang.ownJob >= 0 && today_[at(gang.ownJob)] > 0) compare(turn, gang.ownJob, best);
   if (gang.block >= 0) offerInBlock(turn, best);

@@ -3,6 +3,7 @@
 #include "core/crews/flat_problem.h"
 #include "core/crews/job_values.h"
 #include "core/crews/ranked_jobs.h"
+#include "core/crews/rounds.h"
 
 #include <cstdint>
 #include <limits>
@@ -17,19 +18,12 @@ public:
   /// Both have to outlive it.
   Dispatcher(const FlatProblem& problem, const JobValues& values);
 
-  /// The loss of the plan made; any figure above `worst` once it is clear that it will be
-  /// more. `lifts`: by job, what its worth is multiplied by, in 1024ths; empty: 1024.
-  Loss run(const std::vector<int>& lifts = {},
-           Loss worst = std::numeric_limits<Loss>::max());
-  /// From now on runs are such that they can be kept.
-  void startKeeping();
-  /// The same, where nothing but the worth of jobs that open on `day` or later has
-  /// changed since the run that was kept.
-  Loss runFrom(int day, const std::vector<int>& lifts, Loss worst);
-  /// Makes the last run, which has to have been gone through to its end, the one to go on
-  /// from.
-  void keep();
-  /// Of the last run from the first day.
+  /// The loss of the plan made.
+  Loss run();
+  /// The same, but gangs go their rounds of the day, and choose for themselves where
+  /// these hold nothing more that can be done.
+  Loss follow(const Rounds& rounds);
+  /// Of the last run.
   CrewSchedule schedule() const;
 
 private:
@@ -69,7 +63,6 @@ private:
     std::vector<RankedJobs> ranked;  ///< by skill
     std::size_t opened = 0;
     Loss late = 0;
-    Loss missed = 0;
   };
 
   struct Turn {
@@ -83,6 +76,8 @@ private:
     int job = -1;
     int row = -1;  ///< the one that is carried on, if any
     bool rowByRow = false;
+    int first = 0;  ///< row of a visit, and how many; 0: the job's next
+    int rows = 0;
     int workers = 0;
     Seconds begin = 0;
     Seconds time = 0;      ///< until the gang has to stop
@@ -106,15 +101,17 @@ private:
   };
 
   void reset();
-  Loss goOn(int day, const std::vector<int>& lifts, Loss worst);
   bool goesRowByRow(const FlatJob& job, const Offer& offer) const;
   Loss leftBehind() const;
-  void planDay(int day, const std::vector<int>& lifts);
-  void rankJobs(const std::vector<int>& lifts);
+  void planDay(int day);
+  void rankJobs();
   void queueGangs();
   void push(Turn turn);
   void take(const Turn& turn);
   bool takePinned(const Turn& turn);
+  bool takeVisit(const Turn& turn);
+  bool isTaken(int job, int row) const;
+  bool fitVisit(const Turn& turn, const Visit& visit, int row, Offer& offer);
   void offerInBlock(const Turn& turn, Offer& best);
   void offerRanked(const Turn& turn, Offer& best);
   void offerAny(const Turn& turn, const std::vector<int>& jobs, Offer& best);
@@ -136,9 +133,11 @@ private:
   std::int64_t togetherness(const Turn& turn, int job) const;
   void place(const Turn& turn, const Offer& offer);
   void placeRows(const FlatJob& job, const Offer& offer, Placed& placed);
+  void placeVisit(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);
   void markDone(const FlatJob& job, int row, Seconds end);
+  void stepOver(const FlatJob& job, JobState& state) const;
   void stepTo(const FlatJob& job, int row, JobState& state) const;
   bool isAllDone(const std::vector<int>& jobs) const;
   void wakeWaiting(const Offer& offer, Seconds end);
@@ -154,9 +153,7 @@ private:
   int day_ = 0;
   Seconds dayLength_ = 0;
   Progress now_;
-  std::vector<Progress> kept_;       ///< at the beginning of each week, of the run kept
-  std::vector<Progress> tried_;      ///< of the last run
-  int firstTried_ = 0;               ///< week
+  const Rounds* rounds_ = nullptr;   ///< that are followed
   std::vector<std::int64_t> today_;  ///< by job: worth, 0 where not to be had today
   std::vector<std::int64_t> worth_;  ///< by job: the same, also while it waits
   std::vector<Turn> turns_;          ///< a heap

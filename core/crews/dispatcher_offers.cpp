@@ -92,8 +92,8 @@ bool Dispatcher::fitRows(const Turn& turn, const FlatJob& job, Offer& offer) {
 /// Rows may be done one after the other where all they need is done, and have been so
 /// far.
 bool Dispatcher::goesRowByRow(const FlatJob& job, const Offer& offer) const {
-  if (!job.rowByRow) return false;
   const JobState& state = now_.jobs[at(offer.job)];
+  if (!job.rowByRow) return state.taken != state.nextRow;
   return job.anyRowMayFit || state.taken != state.nextRow
          || state.free > moment(offer.begin);
 }

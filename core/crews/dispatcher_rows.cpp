@@ -54,6 +54,7 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
 
 void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& placed) {
   JobState& state = now_.jobs[at(offer.job)];
+  if (offer.rows > 0) return placeVisit(job, offer, placed);
   if (offer.rowByRow || offer.row >= 0) return placeRowByRow(job, offer, placed);
   const Seconds before = problem_.workOfFirst(job, state.nextRow);
   int end = job.rows;
@@ -98,6 +99,11 @@ void Dispatcher::placeRowByRow(const FlatJob& job, const Offer& offer, Placed& p
   }
   placed.rows = static_cast<int>(listedRows_.size()) - placed.firstRow;
   state.left -= placed.work;
+  stepOver(job, state);
+}
+
+/// To the next row that is not taken.
+void Dispatcher::stepOver(const FlatJob& job, JobState& state) const {
   int next = state.nextRow;
   while (next < job.rows && now_.taken[at(job.firstSum + next)] != 0) ++next;
   stepTo(job, next, state);

@@ -33,9 +33,7 @@ JobValues::JobValues(const FlatProblem& problem,
                      const DispatchRule& rule)
     : problem_{problem}
     , rule_{rule}
-    , mix_{rule.by == DispatchRule::By::price
-               ? std::clamp<std::int64_t>(std::llround(rule.mix * one), 0, one)
-               : one}
+    , mix_{std::clamp<std::int64_t>(std::llround(rule.mix * one), 0, one)}
     , fade_{fadeBy(rule.slackDays)} {
   if (rule.by != DispatchRule::By::price) return;
   const Seconds work = std::transform_reduce(
@@ -105,15 +103,6 @@ std::int64_t JobValues::fading(std::int64_t weight, int daysInHand) const {
   return weight * fade_[at(std::clamp(daysInHand, 0, farOff))];
 }
 
-std::int64_t JobValues::urgency(const FlatJob& job, int day, Seconds left) const {
-  int inHand = -day;
-  if (left > job.dayRoom) inHand -= static_cast<int>((left - 1) / job.dayRoom);
-  if (job.perDayLate == 0) return fading(job.leftUndone, inHand + job.lastDay);
-  const std::int64_t late = fading(job.perDayLate, inHand + job.closes);
-  const bool cutOff = job.lastDay < problem_.days() - 1;
-  return cutOff ? late + fading(job.leftUndone, inHand + job.lastDay) : late;
-}
-
 /// Of jobs worth the same the one that closes first goes first, whatever they weigh.
 std::int64_t JobValues::nearness(const FlatJob& job, int day, Seconds left) const {
   int inHand = job.closes - day;
@@ -125,8 +114,6 @@ std::int64_t JobValues::nearness(const FlatJob& job, int day, Seconds left) cons
 
 std::int64_t JobValues::worth(const FlatJob& job, int day, Seconds left) const {
   if (isStrictOrder()) return highest - job.closes;
-  if (rule_.by == DispatchRule::By::slack)
-    return std::clamp<std::int64_t>(urgency(job, day, left), 1, highest);
   const std::int64_t worth =
       one * saved(job, day, left) + mix_ * nearness(job, day, left) / one;
   return std::clamp<std::int64_t>(worth, 1, highest);

@@ -31,14 +31,13 @@ private:
   void lookAhead(int job);
   Loss saved(const FlatJob& job, int day, Seconds left) const;
   Loss leastPrice(const FlatJob& job) const;
-  std::int64_t urgency(const FlatJob& job, int day, Seconds left) const;
   std::int64_t nearness(const FlatJob& job, int day, Seconds left) const;
   std::int64_t fading(std::int64_t weight, int daysInHand) const;
 
   const FlatProblem& problem_;
   DispatchRule rule_;
   Loss usual_ = 0;                  ///< what jobs weigh, the mean over their work
-  std::int64_t mix_ = 0;            ///< of urgency, in 2^14ths
+  std::int64_t mix_ = 0;            ///< of nearness, in 2^14ths
   std::vector<std::int64_t> fade_;  ///< by days in hand, in 2^14ths
   std::vector<Ahead> ahead_;        ///< by slot of job and day
   std::vector<Loss> lost_;          ///< by job: left undone, with what waits for it

@@ -105,7 +105,7 @@ TEST(OnTime, asManyAsMooreAndHodgson) {
   // Each job weighs the same as a whole.
   for (const auto& [length, due] : jobs)
     problem.jobs.push_back(jobOf(length, due, 0, 840000 / length));
-  const auto plan = findPlan(problem, flowOf(problem), {200, 1});
+  const auto plan = findPlan(problem, flowOf(problem), {20'000, 1});
   const auto completions = completionsOf(problem, plan);
   int onTime = 0;
   for (std::size_t job = 0; job < jobs.size(); ++job)
@@ -133,7 +133,7 @@ TEST(WeightedTardiness, ofJobsOfADayIsThatOfTheAssignment) {
     } while (std::next_permutation(days.begin(), days.end()));
     const LabourFlow flow = flowOf(problem);
     EXPECT_EQ(flow.bound, least);
-    EXPECT_EQ(findPlan(problem, flow, {300, 1}).loss, least) << instance;
+    EXPECT_EQ(findPlan(problem, flow, {30'000, 1}).loss, least) << instance;
   }
 }
 

@@ -164,7 +164,7 @@ TEST_P(SmallPlans, areWithinATwentiethOfTheBest) {
   MovesProgram program{problem};
   const bool proven = program.solve();
   const LabourFlow flow = solveLabourFlow(problem, dayRanges(problem.days));
-  const auto plan = findPlan(problem, flow, {1000, 1});
+  const auto plan = findPlan(problem, flow, {});
   const double loss = static_cast<double>(plan.loss);
   const double best = program.loss() * 3600;
   // Where hardly anything is lost a twentieth of it is nothing; the rest is for whole

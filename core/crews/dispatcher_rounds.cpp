@@ -1,0 +1,58 @@
+#include "core/crews/dispatcher.h"
+#include "core/crews/index.h"
+
+#include <algorithm>
+
+namespace topwire {
+
+/// The first visit of the gang's round that can be made now, as far as it can be made.
+bool Dispatcher::takeVisit(const Turn& turn) {
+  for (const Visit& visit : (*rounds_)[at(turn.gang * problem_.days() + day_)]) {
+    if (isOver(visit.job) || !problem_.openOn(problem_.job(visit.job), day_)) continue;
+    int row = visit.first;
+    while (row < visit.end() && isTaken(visit.job, row)) ++row;
+    Offer offer;
+    if (row == visit.end() || !fitVisit(turn, visit, row, offer)) continue;
+    place(turn, offer);
+    return true;
+  }
+  return false;
+}
+
+bool Dispatcher::isTaken(int job, int row) const {
+  return row < now_.jobs[at(job)].nextRow
+         || now_.taken[at(problem_.job(job).firstSum + row)] != 0;
+}
+
+/// From `row` on; a gang that finds room for few of its workers does better elsewhere.
+bool Dispatcher::fitVisit(const Turn& turn, const Visit& visit, int row, Offer& offer) {
+  const FlatJob& job = problem_.job(visit.job);
+  offer.job = visit.job;
+  offer.begin = startOf(job, turn);
+  if (!fitTime(turn, job, offer)) return false;
+  const int workers = now_.gangs[at(turn.gang)].workers;
+  if (4 * offer.workers < 3 * std::min(workers, problem_.blockMost[at(job.block)]))
+    return false;
+  offer.first = row;
+  for (; row < visit.end() && !isTaken(visit.job, row); ++row) {
+    const Seconds work = problem_.workOfRow(job, row);
+    const bool fits = offer.work + work <= offer.capacity;
+    if (!fits || readyAt(job, row) > moment(offer.begin)) break;
+    offer.work += work;
+    ++offer.rows;
+  }
+  return offer.rows > 0;
+}
+
+void Dispatcher::placeVisit(const FlatJob& job, const Offer& offer, Placed& placed) {
+  JobState& state = now_.jobs[at(offer.job)];
+  std::fill_n(now_.taken.begin() + job.firstSum + offer.first, offer.rows, 1);
+  state.taken += offer.rows;
+  state.left -= offer.work;
+  placed.firstRow = offer.first;
+  placed.rows = offer.rows;
+  placed.work = offer.work;
+  stepOver(job, state);
+}
+
+}  // namespace topwire

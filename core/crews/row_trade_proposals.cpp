@@ -1,0 +1,198 @@
+#include "core/crews/index.h"
+#include "core/crews/row_trades.h"
+
+#include <algorithm>
+
+namespace topwire {
+
+namespace {
+
+/// Work that may be late is not sought a place for on days later than this.
+constexpr int daysLate = 7;
+
+/// How often each kind of trade is tried, out of the sum of them: as they were found to
+/// pay.
+constexpr int shifts = 4;
+constexpr int swaps = 3;
+constexpr int fillings = 2;
+constexpr int replacements = 3;
+constexpr int joins = 5;
+
+std::ptrdiff_t offset(std::size_t place) {
+  return static_cast<std::ptrdiff_t>(place);
+}
+
+}  // namespace
+
+const Visit& RowTrades::visitAt(const Place& place) const {
+  return rounds_[at(place.which)][place.visit];
+}
+
+RowTrades::Place RowTrades::anyPlace(SearchNumbers& numbers) const {
+  const int which = open_[at(numbers.below(static_cast<int>(open_.size())))];
+  const Round& round = rounds_[at(which)];
+  if (round.empty()) return {};
+  return {which, at(numbers.below(static_cast<int>(round.size())))};
+}
+
+int RowTrades::anyDayFor(int number, SearchNumbers& numbers) const {
+  const FlatJob& job = problem_.job(number);
+  int last = job.lastDay;
+  if (job.perDayLate > 0)
+    last = std::min(last, std::max(job.closes, job.firstDay) + daysLate);
+  const int day = job.firstDay + numbers.below(last - job.firstDay + 1);
+  const int gang = numbers.below(static_cast<int>(problem_.gangs.size()));
+  const int which = days_.of(gang, day);
+  return mayHold(which, number) ? which : undone;
+}
+
+/// A gang's day that has work in the block.
+int RowTrades::anyDayInBlock(int block, SearchNumbers& numbers) {
+  auto& known = holders_[at(block)];
+  if (known.empty()) return undone;
+  int& which = known[at(numbers.below(static_cast<int>(known.size())))];
+  const auto isThere = [&](const Visit& visit) {
+    return problem_.job(visit.job).block == block;
+  };
+  if (std::ranges::any_of(rounds_[at(which)], isThere)) return which;
+  which = known.back();
+  known.pop_back();
+  return undone;
+}
+
+RowTrades::Change& RowTrades::open(int which) {
+  Change& change = changes_[changed_++];
+  change.which = which;
+  change.round = rounds_[at(which)];
+  change.free = free_[at(which)];
+  return change;
+}
+
+Visit RowTrades::take(Change& from, std::size_t visit) {
+  const Visit taken = from.round[visit];
+  from.round.erase(from.round.begin() + offset(visit));
+  from.free = days_.freeAfter(from.which, from.round);
+  return taken;
+}
+
+/// Rows of a visit that were not to be had elsewhere stay in its place.
+void RowTrades::leave(Change& in, const Visit& rest, std::size_t visit) {
+  in.round.insert(in.round.begin() + offset(visit), rest);
+  in.free = days_.freeAfter(in.which, in.round);
+}
+
+/// Beside work in the same block, if there is any.
+void RowTrades::put(Change& into, const Visit& visit) {
+  const int block = problem_.job(visit.job).block;
+  auto beside = into.round.end();
+  for (auto known = into.round.begin(); known != into.round.end(); ++known) {
+    if (problem_.job(known->job).block == block) beside = known + 1;
+    if (known->job != visit.job) continue;
+    if (known->end() != visit.first && visit.end() != known->first) continue;
+    known->first = std::min(known->first, visit.first);
+    known->rows += visit.rows;
+    into.free = days_.freeAfter(into.which, into.round);
+    return;
+  }
+  into.round.insert(beside, visit);
+  into.free = days_.freeAfter(into.which, into.round);
+}
+
+/// Rows moved from one day to the other: as many of the visit as fit there.
+int RowTrades::moveWhatFits(Change& from, std::size_t visit, Change& into) {
+  const Visit whole = from.round[visit];
+  const int rows = days_.rowsThatFit(into.which, into.round, into.free, whole);
+  if (rows == 0) return 0;
+  take(from, visit);
+  if (rows < whole.rows)
+    leave(from, {whole.job, whole.first + rows, whole.rows - rows}, visit);
+  const Visit moved{whole.job, whole.first, rows};
+  put(into, moved);
+  steps_.push_back({moved, from.which, into.which});
+  return rows;
+}
+
+bool RowTrades::shift(const Place& place, int to) {
+  if (to == undone || to == place.which || !mayHold(to, visitAt(place).job)) return false;
+  Change& from = open(place.which);
+  Change& into = open(to);
+  return moveWhatFits(from, place.visit, into) > 0 && into.free >= 0 && from.free >= 0;
+}
+
+/// Each takes as much of the other's as fits; what then fits nowhere is left undone.
+bool RowTrades::swap(const Place& one, const Place& other) {
+  const Visit first = visitAt(one);
+  const Visit second = visitAt(other);
+  if (first.job == second.job || !mayHold(one.which, second.job)
+      || !mayHold(other.which, first.job))
+    return false;
+  Change& from = open(one.which);
+  Change& into = open(other.which);
+  take(into, other.visit);
+  if (moveWhatFits(from, one.visit, into) == 0) return false;
+  const int back = days_.rowsThatFit(from.which, from.round, from.free, second);
+  if (back == 0) return false;
+  const Visit moved{second.job, second.first, back};
+  put(from, moved);
+  steps_.push_back({moved, into.which, from.which});
+  if (const Visit rest{second.job, second.first + back, second.rows - back};
+      rest.rows > 0) {
+    if (days_.rowsThatFit(into.which, into.round, into.free, rest) == rest.rows)
+      put(into, rest);
+    else
+      steps_.push_back({rest, into.which, undone});
+  }
+  return into.free >= 0 && from.free >= 0;
+}
+
+/// To a day that has work in the same block: into its free time, or in place of work in
+/// another.
+bool RowTrades::join(const Place& place, SearchNumbers& numbers) {
+  const int block = problem_.job(visitAt(place).job).block;
+  const int to = anyDayInBlock(block, numbers);
+  if (to == undone || to == place.which) return false;
+  if (numbers.below(2) == 0) return shift(place, to);
+  const Round& round = rounds_[at(to)];
+  const Place other{to, at(numbers.below(static_cast<int>(round.size())))};
+  return problem_.job(visitAt(other).job).block != block && swap(place, other);
+}
+
+bool RowTrades::bringIn(bool inPlaceOfOther, SearchNumbers& numbers) {
+  if (undone_.empty()) return false;
+  broughtIn_ = numbers.below(static_cast<int>(undone_.size()));
+  const Visit wanted = undone_[at(broughtIn_)];
+  const int to = anyDayFor(wanted.job, numbers);
+  if (to == undone) return false;
+  Change& into = open(to);
+  if (inPlaceOfOther) {
+    if (into.round.empty()) return false;
+    const int visits = static_cast<int>(into.round.size());
+    const Visit old = take(into, at(numbers.below(visits)));
+    if (old.job == wanted.job) return false;
+    steps_.push_back({old, to, undone});
+  }
+  const int rows = days_.rowsThatFit(to, into.round, into.free, wanted);
+  if (rows == 0) return false;
+  const Visit moved{wanted.job, wanted.first, rows};
+  put(into, moved);
+  steps_.push_back({moved, undone, to});
+  stillUndone_ = {wanted.job, wanted.first + rows, wanted.rows - rows};
+  return into.free >= 0;
+}
+
+bool RowTrades::propose(SearchNumbers& numbers) {
+  int kind = numbers.below(shifts + swaps + fillings + replacements + joins);
+  if ((kind -= fillings) < 0) return bringIn(false, numbers);
+  if ((kind -= replacements) < 0) return bringIn(true, numbers);
+  const Place place = anyPlace(numbers);
+  if (place.which == undone) return false;
+  if ((kind -= joins) < 0) return join(place, numbers);
+  const int to = anyDayFor(visitAt(place).job, numbers);
+  if (to == undone || to == place.which) return false;
+  if ((kind -= shifts) < 0) return shift(place, to);
+  const Round& round = rounds_[at(to)];
+  if (round.empty()) return false;
+  return swap(place, {to, at(numbers.below(static_cast<int>(round.size())))});
+}
+
+}  // namespace topwire

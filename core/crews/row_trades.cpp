@@ -1,0 +1,248 @@
+#include "core/crews/row_trades.h"
+
+#include "core/crews/index.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace topwire {
+
+namespace {
+
+/// What an hour of labour counts at least, as a part of what work usually weighs, so that
+/// also on slack days nobody goes about for nothing.
+constexpr Loss leastPrice = 32;
+
+/// What a day's delay counts, as a part of what work usually weighs.
+constexpr Loss perDay = 1024;
+
+}  // namespace
+
+RowTrades::RowTrades(const FlatProblem& problem, const LabourFlow& flow)
+    : problem_{problem}, days_{problem}, order_{problem} {
+  Seconds work = 1;
+  for (const FlatJob& job : problem.jobs) work += job.work;
+  usual_ = std::max<Loss>(1, problem.asked().stake() / work);
+  findPrices(flow);
+}
+
+void RowTrades::findPrices(const LabourFlow& flow) {
+  Loss sum = 0;
+  Seconds workers = 0;
+  for (int gang = 0; gang < static_cast<int>(problem_.gangs.size()); ++gang)
+    for (int day = 0; day < problem_.days(); ++day) {
+      Loss price = usual_ / leastPrice;
+      for (int skill = 0; skill < problem_.asked().skills; ++skill)
+        if ((problem_.gangs[at(gang)].skills >> skill & 1U) != 0)
+          price = std::max(price, flow.priceOn(skill, day));
+      price_.push_back(price * problem_.gangDay(gang, day).workers);
+      sum += price_.back();
+      ++workers;
+    }
+  const double keep = std::clamp(problem_.asked().keepTogether, 0.0, 1.0);
+  const auto share = static_cast<Loss>(std::llround(keep * 1024));
+  apart_ = workers == 0 ? 0 : sum / workers * problem_.asked().move / 1024 * share;
+}
+
+void RowTrades::start(const CrewSchedule& plan) {
+  rounds_ = roundsOf(problem_.asked(), plan);
+  freeze(plan);
+  gatherUndone();
+  const std::size_t blocks = problem_.asked().blocks.size();
+  inBlock_.assign(blocks * at(problem_.days()), 0);
+  holders_.assign(blocks, {});
+  shares_.assign(problem_.jobs.size() * problem_.gangs.size(), 0);
+  order_.clear();
+  free_.clear();
+  open_.clear();
+  for (int which = 0; which < static_cast<int>(rounds_.size()); ++which) note(which);
+}
+
+void RowTrades::note(int which) {
+  const Round& round = rounds_[at(which)];
+  free_.push_back(days_.freeAfter(which, round));
+  // Such a day knows more than is reckoned with here.
+  if (free_.back() < 0) frozen_[at(which)] = 1;
+  for (const Visit& visit : round) {
+    order_.set(visit, days_.dayOf(which));
+    share({visit, undone, which}, 1);
+    holders_[at(problem_.job(visit.job).block)].push_back(which);
+  }
+  crowd(which, round, 1);
+  const GangDay& hours = days_.hoursOf(which);
+  if (frozen_[at(which)] == 0 && hours.workers > 0 && hours.length > 0)
+    open_.push_back(which);
+}
+
+void RowTrades::freeze(const CrewSchedule& plan) {
+  frozen_.assign(rounds_.size(), 0);
+  for (const Stint& stint : plan.stints) {
+    Seconds whole = 0;
+    for (const int row : stint.rows)
+      whole += problem_.workOfRow(problem_.job(stint.job), row);
+    if (whole != stint.work || !problem_.pinsOf(stint.gang, stint.day).empty())
+      frozen_[at(days_.of(stint.gang, stint.day))] = 1;
+  }
+}
+
+void RowTrades::gatherUndone() {
+  std::vector<std::vector<char>> taken;
+  for (const FlatJob& job : problem_.jobs) taken.emplace_back(at(job.rows), char{0});
+  for (const Round& round : rounds_)
+    for (const Visit& visit : round)
+      std::fill_n(taken[at(visit.job)].begin() + visit.first, visit.rows, 1);
+  undone_.clear();
+  for (const int number : problem_.byFirstDay) {
+    const auto& rows = taken[at(number)];
+    for (int row = 0; row < static_cast<int>(rows.size()); ++row) {
+      if (rows[at(row)] != 0) continue;
+      if (row > 0 && rows[at(row - 1)] == 0)
+        ++undone_.back().rows;
+      else
+        undone_.push_back({number, row, 1});
+    }
+  }
+}
+
+bool RowTrades::mayHold(int which, int job) const {
+  return frozen_[at(which)] == 0 && days_.mayHold(which, problem_.job(job));
+}
+
+Loss RowTrades::lossOf(const Step& step) const {
+  const FlatJob& job = problem_.job(step.visit.job);
+  const auto perSecond = [&](int which) {
+    if (which == undone) return job.leftUndone;
+    const int day = days_.dayOf(which);
+    return std::max(0, day - job.closes) * job.perDayLate;
+  };
+  Loss more = perSecond(step.to) - perSecond(step.from);
+  if (step.from != undone && step.to != undone)
+    more += (days_.dayOf(step.to) - days_.dayOf(step.from)) * (usual_ / perDay);
+  return days_.workOf(step.visit) * more;
+}
+
+void RowTrades::share(const Step& step, int sign) {
+  const int gangs = static_cast<int>(problem_.gangs.size());
+  const auto add = [&](int which, int rows) {
+    if (which != undone)
+      shares_[at(step.visit.job * gangs + days_.gangOf(which))] += rows;
+  };
+  add(step.from, -sign * step.visit.rows);
+  add(step.to, sign * step.visit.rows);
+}
+
+/// By how many the trade adds to the gangs that share jobs.
+int RowTrades::gangsMore() {
+  const int gangs = static_cast<int>(problem_.gangs.size());
+  const auto isAt = [&](int which, const Visit& visit) {
+    return which != undone && shares_[at(visit.job * gangs + days_.gangOf(which))] > 0;
+  };
+  int more = 0;
+  for (const Step& step : steps_) {
+    more -= isAt(step.from, step.visit) + isAt(step.to, step.visit);
+    share(step, 1);
+    more += isAt(step.from, step.visit) + isAt(step.to, step.visit);
+  }
+  for (const Step& step : steps_) share(step, -1);
+  return more;
+}
+
+Loss RowTrades::worsening() {
+  Loss more = 0;
+  for (const Step& step : steps_) more += lossOf(step);
+  for (std::size_t change = 0; change < changed_; ++change) {
+    const auto& [which, round, free] = changes_[change];
+    more -= price_[at(which)] * (free - free_[at(which)]);
+  }
+  if (apart_ > 0) more += apart_ * gangsMore();
+  return more;
+}
+
+/// Counts a round's workers into its blocks; by how many more than there is room for.
+int RowTrades::crowd(int which, const Round& round, int sign) {
+  int crowding = 0;
+  for (auto visit = round.begin(); visit != round.end(); ++visit) {
+    const FlatJob& job = problem_.job(visit->job);
+    const auto isSame = [&](const Visit& other) {
+      return problem_.job(other.job).block == job.block;
+    };
+    if (std::any_of(round.begin(), visit, isSame)) continue;
+    int& there = inBlock_[at(job.block * problem_.days() + days_.dayOf(which))];
+    const int most = problem_.blockMost[at(job.block)];
+    crowding -= std::max(0, there - most);
+    there += sign * days_.workersAt(which, job);
+    crowding += std::max(0, there - most);
+  }
+  return crowding;
+}
+
+int RowTrades::crowdChanges(bool back) {
+  int crowding = 0;
+  for (std::size_t change = 0; change < changed_; ++change) {
+    const auto& [which, round, free] = changes_[change];
+    const Round& before = rounds_[at(which)];
+    crowding += crowd(which, back ? round : before, -1);
+    crowding += crowd(which, back ? before : round, 1);
+  }
+  return crowding;
+}
+
+bool RowTrades::keepOrder() {
+  for (const Step& step : steps_)
+    order_.set(step.visit, step.to == undone ? RowOrder::never : days_.dayOf(step.to));
+  const bool kept = std::ranges::all_of(
+      steps_, [this](const Step& step) { return order_.isKept(step.visit); });
+  if (kept) return true;
+  for (const Step& step : steps_)
+    order_.set(step.visit,
+               step.from == undone ? RowOrder::never : days_.dayOf(step.from));
+  return false;
+}
+
+bool RowTrades::accept() {
+  if (crowdChanges(false) > 0 || !keepOrder()) {
+    crowdChanges(true);
+    return false;
+  }
+  for (std::size_t change = 0; change < changed_; ++change) {
+    auto& [which, round, free] = changes_[change];
+    std::swap(rounds_[at(which)], round);
+    free_[at(which)] = free;
+  }
+  for (const Step& step : steps_) {
+    share(step, 1);
+    if (step.to != undone)
+      holders_[at(problem_.job(step.visit.job).block)].push_back(step.to);
+  }
+  settleUndone();
+  return true;
+}
+
+void RowTrades::settleUndone() {
+  if (broughtIn_ >= 0) {
+    Visit& from = undone_[at(broughtIn_)];
+    if (stillUndone_.rows > 0) {
+      from = stillUndone_;
+    } else {
+      from = undone_.back();
+      undone_.pop_back();
+    }
+  }
+  for (const Step& step : steps_)
+    if (step.to == undone) undone_.push_back(step.visit);
+}
+
+void RowTrades::trade(int times, int heat, SearchNumbers& numbers) {
+  if (open_.empty()) return;
+  const Loss most = usual_ * problem_.asked().move / 2 * heat / 1024 * heat / 1024;
+  for (int time = 0; time < times; ++time) {
+    changed_ = 0;
+    steps_.clear();
+    broughtIn_ = -1;
+    if (!propose(numbers)) continue;
+    const Loss allowed = most * numbers.below(1024) / 1024;
+    if (worsening() <= allowed) accept();
+  }
+}
+
+}  // namespace topwire
