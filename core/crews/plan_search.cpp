@@ -17,6 +17,9 @@ constexpr int rounds = 10;
 /// with prices for the rest, what can be done at full hours only is given up in time.
 constexpr Seconds goneEachDay = 50;
 
+/// Rows in their order are worth this part of what is at stake.
+constexpr Loss forTidiness = 20'000;
+
 LabourFlow withLessTime(const CrewProblem& problem, const LabourFlow& flow) {
   CrewProblem less = problem;
   const auto shorten = [](std::vector<Seconds>& lengths) {
@@ -42,7 +45,7 @@ public:
   CrewSchedule take() { return std::move(best_); }
 
 private:
-  void follow(const Rounds& rounds, bool evenIfEqual);
+  void follow(const Rounds& rounds, Loss mayLose);
 
   const FlatProblem problem_;
   const LabourFlow& flow_;
@@ -62,12 +65,11 @@ void Search::dispatchBy(const DispatchRule& rule) {
   bestRule_ = rule;
 }
 
-void Search::follow(const Rounds& toFollow, bool evenIfEqual) {
+/// `mayLose`: how much more than the best plan so far.
+void Search::follow(const Rounds& toFollow, Loss mayLose) {
   const JobValues values{problem_, bestPrices_, bestRule_};
   Dispatcher dispatcher{problem_, values};
-  const Loss loss = dispatcher.follow(toFollow);
-  if (loss < best_.loss || (evenIfEqual && loss == best_.loss))
-    best_ = dispatcher.schedule();
+  if (dispatcher.follow(toFollow) <= best_.loss + mayLose) best_ = dispatcher.schedule();
 }
 
 void Search::improve(const SearchLimits& limits) {
@@ -76,11 +78,11 @@ void Search::improve(const SearchLimits& limits) {
   for (int round = 1; round <= rounds && !isBest(); ++round) {
     trades.start(best_);
     trades.trade(limits.evaluations / rounds, 1024 * (rounds - round) / rounds, numbers);
-    follow(trades.rounds(), false);
+    follow(trades.rounds(), -1);
   }
   trades.start(best_);
   trades.tidy();
-  follow(trades.rounds(), true);
+  follow(trades.rounds(), problem_.asked().stake() / forTidiness);
 }
 
 }  // namespace

@@ -87,7 +87,7 @@ private:
   void share(const Step& step, int sign);
   void settleUndone();
   void tidyJob(int job, const std::vector<int>& held);
-  void takeIfInOrder(int job, const std::vector<int>& held, std::vector<Round>& tidied);
+  void setOrder(int job, const std::vector<int>& held, const std::vector<Round>& rounds);
 
   const FlatProblem& problem_;
   GangDays days_;

@@ -8,19 +8,38 @@ namespace topwire {
 
 namespace {
 
-/// As few visits as the rows, which ascend, allow.
-std::vector<Visit> visitsOf(int job, const int* first, const int* end) {
-  std::vector<Visit> visits;
-  for (const int* row = first; row != end; ++row)
-    if (!visits.empty() && visits.back().end() == *row)
-      ++visits.back().rows;
-    else
-      visits.push_back({job, *row, 1});
-  return visits;
+int rowsOf(const std::vector<Visit>& round, int job) {
+  int rows = 0;
+  for (const Visit& visit : round)
+    if (visit.job == job) rows += visit.rows;
+  return rows;
 }
 
-void addRows(const Visit& visit, std::vector<int>& rows) {
-  for (int row = visit.first; row < visit.end(); ++row) rows.push_back(row);
+/// All the job's visits as one, in place of the first.
+void makeOne(std::vector<Visit>& round, const Visit& whole) {
+  const auto isOfJob = [&whole](const Visit& visit) { return visit.job == whole.job; };
+  auto first = std::ranges::find_if(round, isOfJob);
+  *first = whole;
+  round.erase(std::remove_if(first + 1, round.end(), isOfJob), round.end());
+}
+
+/// The visits of each job one after the other, by its rows, and as few as can be.
+std::vector<Visit> gathered(std::vector<Visit> round) {
+  std::vector<Visit> whole;
+  for (std::size_t first = 0; first < round.size(); ++first) {
+    const auto begin = round.begin() + static_cast<std::ptrdiff_t>(first);
+    const int job = begin->job;
+    const auto end = std::stable_partition(
+        begin, round.end(), [job](const Visit& visit) { return visit.job == job; });
+    std::sort(begin, end, [](const Visit& one, const Visit& other) {
+      return one.first < other.first;
+    });
+    if (!whole.empty() && whole.back().job == job && whole.back().end() == begin->first)
+      whole.back().rows += begin->rows;
+    else
+      whole.push_back(*begin);
+  }
+  return whole;
 }
 
 }  // namespace
@@ -35,62 +54,46 @@ void RowTrades::tidy() {
   for (int job = 0; job < static_cast<int>(heldBy.size()); ++job) {
     auto& held = heldBy[at(job)];
     const auto isFrozen = [this](int which) { return frozen_[at(which)] != 0; };
-    if (std::ranges::any_of(held, isFrozen)) continue;
+    if (held.empty() || std::ranges::any_of(held, isFrozen)) continue;
     std::ranges::sort(held, {}, [this](int which) {
       return std::tuple{days_.dayOf(which), which};
     });
     tidyJob(job, held);
   }
+  for (int which = 0; which < static_cast<int>(rounds_.size()); ++which)
+    if (frozen_[at(which)] == 0) rounds_[at(which)] = gathered(rounds_[at(which)]);
 }
 
-/// `held`: the gang's days that hold rows of it, the earliest first.
+/// `held`: the gang's days that hold rows of it, the earliest first. What is left undone
+/// comes last.
 void RowTrades::tidyJob(int job, const std::vector<int>& held) {
-  std::vector<int> rows;
-  std::vector<std::size_t> ends;
-  for (const int which : held) {
-    for (const Visit& visit : rounds_[at(which)])
-      if (visit.job == job) addRows(visit, rows);
-    ends.push_back(rows.size());
-  }
-  if (std::ranges::is_sorted(rows)) return;
-  std::ranges::sort(rows);
   std::vector<Round> tidied;
-  std::size_t first = 0;
-  for (std::size_t place = 0; place < held.size(); ++place) {
-    tidied.push_back(rounds_[at(held[place])]);
-    const auto visits = visitsOf(job, rows.data() + first, rows.data() + ends[place]);
-    const auto isOfJob = [job](const Visit& visit) { return visit.job == job; };
-    const auto old = std::ranges::find_if(tidied.back(), isOfJob);
-    const auto begin = old - tidied.back().begin();
-    std::erase_if(tidied.back(), isOfJob);
-    tidied.back().insert(tidied.back().begin() + begin, visits.begin(), visits.end());
-    if (days_.freeAfter(held[place], tidied.back()) < 0) return;
-    first = ends[place];
+  int first = 0;
+  for (const int which : held) {
+    tidied.push_back(rounds_[at(which)]);
+    const int rows = rowsOf(tidied.back(), job);
+    makeOne(tidied.back(), {job, first, rows});
+    if (days_.freeAfter(which, tidied.back()) < 0) return;
+    first += rows;
   }
-  takeIfInOrder(job, held, tidied);
-}
-
-void RowTrades::takeIfInOrder(int job,
-                              const std::vector<int>& held,
-                              std::vector<Round>& tidied) {
-  const auto setDays = [&](const std::vector<int>& which, auto roundOf) {
-    for (std::size_t place = 0; place < which.size(); ++place)
-      for (const Visit& visit : roundOf(place))
-        if (visit.job == job) order_.set(visit, days_.dayOf(which[place]));
-  };
-  const auto isKept = [&](const Round& round) {
-    return std::ranges::all_of(round, [&](const Visit& visit) {
-      return visit.job != job || order_.isKept(visit);
-    });
-  };
-  setDays(held, [&](std::size_t place) -> const Round& { return tidied[place]; });
-  if (!std::ranges::all_of(tidied, isKept)) {
-    setDays(held,
-            [&](std::size_t place) -> const Round& { return rounds_[at(held[place])]; });
+  setOrder(job, held, tidied);
+  if (order_.isKept({job, 0, problem_.job(job).rows})) {
+    for (std::size_t place = 0; place < held.size(); ++place)
+      std::swap(rounds_[at(held[place])], tidied[place]);
     return;
   }
   for (std::size_t place = 0; place < held.size(); ++place)
-    std::swap(rounds_[at(held[place])], tidied[place]);
+    tidied[place] = rounds_[at(held[place])];
+  setOrder(job, held, tidied);
+}
+
+void RowTrades::setOrder(int job,
+                         const std::vector<int>& held,
+                         const std::vector<Round>& rounds) {
+  order_.set({job, 0, problem_.job(job).rows}, RowOrder::never);
+  for (std::size_t place = 0; place < held.size(); ++place)
+    for (const Visit& visit : rounds[place])
+      if (visit.job == job) order_.set(visit, days_.dayOf(held[place]));
 }
 
 }  // namespace topwire

@@ -175,6 +175,8 @@ TEST_P(SmallPlans, areWithinATwentiethOfTheBest) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(seeds, SmallPlans, ::testing::Values(1, 4, 9, 11, 14, 15));
+INSTANTIATE_TEST_SUITE_P(seeds,
+                         SmallPlans,
+                         ::testing::Values(1, 4, 7, 8, 9, 10, 11, 12, 14, 15));
 
 }  // namespace topwire::testing
