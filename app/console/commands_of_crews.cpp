@@ -29,8 +29,8 @@ void declareCrews(CLI::App& command, Arguments& arguments) {
   command
       .add_option("--evaluations",
                   arguments.crews.evaluations,
-                  "How many plans to try for a better one")
-      ->check(CLI::Range(0, 1'000'000));
+                  "How many changes to try for a better plan")
+      ->check(CLI::Range(0, 100'000'000));
   takeToday(command, arguments);
   takeFormat(command, arguments);
 }

@@ -7,21 +7,23 @@ namespace topwire {
 
 namespace {
 
-/// Jobs times rounds: a round goes through every job, so this keeps the time about even.
-constexpr int jobRounds = 300'000;
-constexpr int mostRounds = 1000;
+/// Trades for each job, so that large orchards are searched as well as small ones; and
+/// the most, which take about a second.
+constexpr int tradesPerJob = 1500;
+constexpr int mostTrades = 3'000'000;
 
 }  // namespace
 
 SearchLimits limitsFor(const CrewQuestion& question) {
-  const int jobs = std::max(1, static_cast<int>(question.problem.jobs.size()));
+  const auto jobs = static_cast<int>(
+      std::min<std::size_t>(question.problem.jobs.size(), mostTrades / tradesPerJob));
   SearchLimits limits;
-  limits.evaluations = std::min(mostRounds, jobRounds / jobs);
+  limits.evaluations = std::max(limits.evaluations, jobs * tradesPerJob);
   return limits;
 }
 
 CrewPlanner::CrewPlanner(Session& session, QObject* parent)
-    : QObject(parent), session_(&session), mostRounds_(mostRounds) {
+    : QObject(parent), session_(&session), mostTrades_(mostTrades) {
   pool_.setMaxThreadCount(1);
   connect(&session, &Session::changed, this, [this] {
     stale_ = true;
@@ -63,7 +65,7 @@ CrewQuestion CrewPlanner::question() const {
 
 SearchLimits CrewPlanner::limits(const CrewQuestion& asked) const {
   SearchLimits limits = limitsFor(asked);
-  limits.evaluations = std::min(limits.evaluations, mostRounds_);
+  limits.evaluations = std::min(limits.evaluations, mostTrades_);
   return limits;
 }
 

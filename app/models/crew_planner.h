@@ -29,7 +29,7 @@ public:
   void setRuns(Runs runs) { runs_ = runs; }
 
   /// Searches no longer than this, however small the orchard.
-  void setMostRounds(int rounds) { mostRounds_ = rounds; }
+  void setMostTrades(int trades) { mostTrades_ = trades; }
 
   /// Somebody looks, or no longer does; nothing is planned while nobody does.
   void setWatched(bool watched);
@@ -71,7 +71,7 @@ private:
 
   Session* session_;
   Runs runs_ = Runs::beside;
-  int mostRounds_;
+  int mostTrades_;
   bool watched_ = false;
   bool stale_ = true;
   QString path_;

@@ -77,7 +77,7 @@ void LabourPlanner::ask(PlanBeside& plan, const Supposition& supposed) {
                                        supposed);
   SearchLimits limits = limitsFor(question);
   limits.evaluations =
-      std::min(limits.evaluations, mostRounds_.value_or(limits.evaluations));
+      std::min(limits.evaluations, mostTrades_.value_or(limits.evaluations));
   if (runs_ == Runs::atOnce)
     plan.askAtOnce(std::move(question), limits);
   else

@@ -22,7 +22,7 @@ public:
   void setRuns(Runs runs) { runs_ = runs; }
 
   /// Searches no longer than this, however small the orchard.
-  void setMostRounds(int rounds) { mostRounds_ = rounds; }
+  void setMostTrades(int trades) { mostTrades_ = trades; }
 
   /// Nothing is planned while nobody looks.
   void setWatched(bool watched);
@@ -51,7 +51,7 @@ private:
 
   Session* session_;
   Runs runs_ = Runs::beside;
-  std::optional<int> mostRounds_;
+  std::optional<int> mostTrades_;
   bool watched_ = false;
   bool stale_ = true;
   Supposition supposition_;

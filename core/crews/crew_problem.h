@@ -85,6 +85,17 @@ struct GangPin {
   int day = 0;
 };
 
+/// Some rows of one job, one after the other, for one gang on one day.
+struct Visit {
+  int job = 0;
+  int first = 0;  ///< index into CrewJob::rows
+  int rows = 0;
+
+  int end() const { return first + rows; }
+
+  friend bool operator==(const Visit&, const Visit&) = default;
+};
+
 struct CrewProblem {
   int days = 0;
   int skills = 1;
@@ -93,6 +104,9 @@ struct CrewProblem {
   std::vector<CrewJob> jobs;
   std::vector<Gang> gangs;
   std::vector<GangPin> pins;
+  /// By gang, for day 0: what was agreed on, in its order. A gang keeps to it as far as
+  /// that can still be done. Empty: nothing was.
+  std::vector<std::vector<Visit>> agreed;
   Seconds move = 20 * 60;  ///< of a gang's day, to go to another block and set up there
   /// Block times block, instead of `move`, where not empty.
   std::vector<std::vector<Seconds>> moveBetween;

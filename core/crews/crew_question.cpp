@@ -1,6 +1,7 @@
 #include "core/crews/crew_question.h"
 
 #include "core/base/contract.h"
+#include "core/crews/agreed_work.h"
 #include "core/crews/crew_hands.h"
 #include "core/crews/crew_jobs.h"
 #include "core/crews/crew_pins.h"
@@ -135,6 +136,7 @@ CrewQuestion crewQuestion(const Orchard& orchard,
   addGangs(question, orchard, outlooks, supposed);
   addJobs(question, orchard, trade, views, outlooks, supposed);
   addPins(question, orchard);
+  addAgreed(question, orchard);
   return question;
 }
 

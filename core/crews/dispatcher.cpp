@@ -166,7 +166,7 @@ void Dispatcher::take(const Turn& turn) {
   if (carried >= 0 && problem_.openOn(problem_.job(carried), day_)
       && takeOffered(turn, carried))
     return;
-  if (rounds_ != nullptr && takeVisit(turn)) return;
+  if (takeVisit(turn)) return;
   Offer best;
   if (gang.ownJob >= 0 && today_[at(gang.ownJob)] > 0) compare(turn, gang.ownJob, best);
   if (gang.block >= 0) offerInBlock(turn, best);

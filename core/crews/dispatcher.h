@@ -109,6 +109,7 @@ private:
   void push(Turn turn);
   void take(const Turn& turn);
   bool takePinned(const Turn& turn);
+  const std::vector<Visit>& roundOf(int gang) const;
   bool takeVisit(const Turn& turn);
   bool isTaken(int job, int row) const;
   bool fitVisit(const Turn& turn, const Visit& visit, int row, Offer& offer);

@@ -5,10 +5,20 @@
 
 namespace topwire {
 
+const std::vector<Visit>& Dispatcher::roundOf(int gang) const {
+  static const std::vector<Visit> none;
+  if (rounds_ != nullptr) return (*rounds_)[at(gang * problem_.days() + day_)];
+  const auto& agreed = problem_.asked().agreed;
+  return day_ == 0 && at(gang) < agreed.size() ? agreed[at(gang)] : none;
+}
+
 /// The first visit of the gang's round that can be made now, as far as it can be made.
 bool Dispatcher::takeVisit(const Turn& turn) {
-  for (const Visit& visit : (*rounds_)[at(turn.gang * problem_.days() + day_)]) {
-    if (isOver(visit.job) || !problem_.openOn(problem_.job(visit.job), day_)) continue;
+  const auto skills = problem_.gangs[at(turn.gang)].skills;
+  for (const Visit& visit : roundOf(turn.gang)) {
+    const FlatJob& job = problem_.job(visit.job);
+    const bool isAble = (skills >> job.skill & 1U) != 0;
+    if (!isAble || isOver(visit.job) || !problem_.openOn(job, day_)) continue;
     int row = visit.first;
     while (row < visit.end() && isTaken(visit.job, row)) ++row;
     Offer offer;

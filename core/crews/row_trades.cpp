@@ -76,6 +76,9 @@ void RowTrades::note(int which) {
 
 void RowTrades::freeze(const CrewSchedule& plan) {
   frozen_.assign(rounds_.size(), 0);
+  const auto& agreed = problem_.asked().agreed;
+  for (std::size_t gang = 0; gang < agreed.size(); ++gang)
+    if (!agreed[gang].empty()) frozen_[at(days_.of(static_cast<int>(gang), 0))] = 1;
   for (const Stint& stint : plan.stints) {
     Seconds whole = 0;
     for (const int row : stint.rows)

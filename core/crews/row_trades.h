@@ -16,7 +16,8 @@ namespace topwire {
 /// Time left over in a day counts as much as labour is worth on it, a further gang at a
 /// job as `keepTogether` says, and of equal days the earlier is better.
 ///
-/// Days with pins, or with part of a row longer than a day, stay as they are.
+/// What was agreed on, days with pins, and days with part of a row longer than a day,
+/// stay as they are.
 class RowTrades {
 public:
   /// `problem` has to outlive it.

@@ -72,7 +72,7 @@ TEST_F(CrewPlannerTest, aChangeIsAnsweredBeforeTheWholePlanIsThere) {
 TEST_F(CrewPlannerTest, theWholePlanComesFromBesideAndIsTheSameAsAtOnce) {
   CrewPlanner beside{session};
   CrewPlanner atOnce{session};
-  for (CrewPlanner* planner : {&beside, &atOnce}) planner->setMostRounds(50);
+  for (CrewPlanner* planner : {&beside, &atOnce}) planner->setMostTrades(50);
   atOnce.setRuns(CrewPlanner::Runs::atOnce);
   open("one");
   atOnce.setWatched(true);
@@ -132,13 +132,13 @@ TEST_F(CrewPlannerTest, aDayLaterItIsAPlanFromThatDay) {
   EXPECT_EQ(isoText(planner.plan()->question.first), "2027-04-07");
 }
 
-TEST(CrewPlannerLimits, largerOrchardsSearchFewerRounds) {
+TEST(CrewPlannerLimits, largerOrchardsTradeMoreUpToASecondsWorth) {
   CrewQuestion small;
   CrewQuestion large;
   small.problem.jobs.resize(60);
   large.problem.jobs.resize(30'000);
-  EXPECT_EQ(limitsFor(small).evaluations, 1000);
-  EXPECT_EQ(limitsFor(large).evaluations, 10);
+  EXPECT_EQ(limitsFor(small).evaluations, SearchLimits{}.evaluations);
+  EXPECT_EQ(limitsFor(large).evaluations, 3'000'000);
 }
 
 }  // namespace

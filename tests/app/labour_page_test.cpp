@@ -29,7 +29,7 @@ protected:
       crew.workers = workers;
       orchard.crews[crew.id] = crew;
     }
-    page()->planner().setMostRounds(2);
+    page()->planner().setMostTrades(2);
     page()->planner().setRuns(runs);
     start(orchard);
     window.showPage(RailPage::labour);

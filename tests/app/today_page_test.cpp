@@ -205,7 +205,7 @@ protected:
 TEST_F(TodayPageInSpanish, thePageSpeaksIt) {
   MainWindow spanish{session, answers, preferences, MainWindow::TodayFrom::given};
   spanish.planner().setRuns(CrewPlanner::Runs::atOnce);
-  spanish.planner().setMostRounds(rounds);
+  spanish.planner().setMostTrades(trades);
   const QString path = lay(QStringLiteral("es.topwire"), orchardOfTwoCrews());
   ASSERT_TRUE(spanish.openAtStart(path, folder.path()));
   spanish.show();

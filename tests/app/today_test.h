@@ -15,10 +15,10 @@ class TodayPageTest : public testing::WindowTest {
 protected:
   TodayPageTest() {
     window.planner().setRuns(CrewPlanner::Runs::atOnce);
-    window.planner().setMostRounds(rounds);
+    window.planner().setMostTrades(trades);
   }
 
-  static constexpr int rounds = 20;  ///< enough for a plan, soon there
+  static constexpr int trades = 2000;  ///< enough for a plan, soon there
 
   void startOn(const Orchard& orchard) {
     start(orchard);

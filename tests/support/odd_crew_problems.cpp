@@ -19,6 +19,7 @@ private:
   void addWindow(CrewJob& job);
   void addGang();
   void addPin();
+  void agree();
 
   int any(std::size_t count) { return numbers_.between(0, static_cast<int>(count) - 1); }
 
@@ -113,6 +114,18 @@ void OddMaker::addPin() {
                            any(problem_.dayLength.size())});
 }
 
+void OddMaker::agree() {
+  problem_.agreed.resize(problem_.gangs.size());
+  for (auto& round : problem_.agreed)
+    while (!problem_.jobs.empty() && numbers_.chance(0.6)) {
+      const int job = any(problem_.jobs.size());
+      const auto rows = problem_.jobs[static_cast<std::size_t>(job)].rows.size();
+      if (rows == 0) continue;
+      const int first = any(rows);
+      round.push_back({job, first, any(rows - static_cast<std::size_t>(first)) + 1});
+    }
+}
+
 CrewProblem OddMaker::make() {
   problem_.skills = numbers_.between(1, 4);
   crews_ = numbers_.between(1, 3);
@@ -123,6 +136,7 @@ CrewProblem OddMaker::make() {
   for (int job = numbers_.between(0, 25); job > 0; --job) addJob();
   for (int gang = numbers_.between(0, 5); gang > 0; --gang) addGang();
   while (numbers_.chance(0.6)) addPin();
+  if (numbers_.chance(0.4)) agree();
   return std::move(problem_);
 }
 
