@@ -1,5 +1,7 @@
 #include "core/crews/agreed_work.h"
 
+#include "core/crews/rounds.h"
+
 #include <algorithm>
 #include <span>
 
@@ -31,15 +33,14 @@ std::vector<std::span<const PlannedJob* const>> byGang(const Jobs& jobs) {
   return gangs;
 }
 
-/// The rows that are still to be done, in runs.
-void addVisits(std::vector<Visit>& round, int number, const CrewJob& job, RowSet rows) {
-  for (int index = 0; index < static_cast<int>(job.rows.size()); ++index) {
-    if (!rows.contains(job.rows[static_cast<std::size_t>(index)].row)) continue;
-    if (!round.empty() && round.back().job == number && round.back().end() == index)
-      ++round.back().rows;
-    else
-      round.push_back({number, index, 1});
-  }
+/// The rows that are still to be done.
+void addVisits(std::vector<Visit>& round,
+               int number,
+               const CrewJob& job,
+               const RowSet& rows) {
+  for (int index = 0; index < static_cast<int>(job.rows.size()); ++index)
+    if (rows.contains(job.rows[static_cast<std::size_t>(index)].row))
+      addRow(round, number, index);
 }
 
 class Agreement {

@@ -3,6 +3,7 @@
 #include "core/base/contract.h"
 #include "core/calendar/iso_week.h"
 #include "core/crews/crew_hands.h"
+#include "core/crews/first_days.h"
 #include "core/crews/hours.h"
 
 #include <algorithm>
@@ -16,6 +17,9 @@ namespace topwire {
 namespace {
 
 constexpr int secondsPerMinute = 60;
+
+/// What a tick has dispatched anew at once; the rest follows with the whole plan.
+constexpr int daysAnew = 7;
 
 /// The last day on which a job closes in time. Work that is late already counts as work
 /// to be done while it is of use, not as a window to be met.
@@ -65,6 +69,29 @@ std::vector<Shortage> stillAsked(const CrewQuestion& question,
     if (!shortage.jobs.empty()) still.push_back(std::move(shortage));
   }
   return still;
+}
+
+/// By the earlier question's jobs: their number now; -1 where they are no longer asked
+/// for, or not in that order.
+std::vector<int> jobsNow(const CrewQuestion& question, const CrewQuestion& earlier) {
+  std::vector<int> now;
+  std::size_t next = 0;
+  for (const TaskKey& task : earlier.tasks) {
+    const bool same = next < question.tasks.size() && question.tasks[next] == task;
+    now.push_back(same ? static_cast<int>(next++) : -1);
+  }
+  return now;
+}
+
+CrewSchedule scheduleAfter(const CrewQuestion& question,
+                           const LabourFlow& flow,
+                           const CrewPlan& earlier) {
+  const EarlierPlan before{
+      earlier.question.problem, earlier.schedule, jobsNow(question, earlier.question)};
+  if (question.skills == earlier.question.skills)
+    if (auto redone = redoFirstDays(question.problem, flow, before, daysAnew))
+      return std::move(*redone);
+  return dispatch(question.problem, flow, {});
 }
 
 /// The same plan made again with nobody on the way; never worse than with moves.
@@ -253,7 +280,7 @@ CrewPlan replanCrews(CrewQuestion question, const CrewPlan& earlier) {
   plan.late = stillAsked(question, earlier.question, earlier.late);
   plan.lost = stillAsked(question, earlier.question, earlier.lost);
   plan.question = std::move(question);
-  plan.schedule = dispatch(plan.question.problem, plan.flow, {});
+  plan.schedule = scheduleAfter(plan.question, plan.flow, earlier);
   plan.withoutMoves = std::min(earlier.withoutMoves, plan.schedule.loss);
   return plan;
 }

@@ -24,7 +24,8 @@ struct CrewPlan {
 
 CrewPlan planCrews(CrewQuestion question, const SearchLimits& limits);
 /// At once, with the prices and warnings of an earlier plan from the same day on, which
-/// need not ask of the same jobs: for a tick, until the whole plan is made again.
+/// need not ask of the same jobs; after a tick only the first days are gone through, and
+/// the crews keep to what they were to do. Until the whole plan is made again.
 CrewPlan replanCrews(CrewQuestion question, const CrewPlan& earlier);
 
 /// One job of a lane.

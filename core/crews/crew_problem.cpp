@@ -23,6 +23,11 @@ Loss CrewJob::lateOn(int day) const {
   return day > closes ? (day - closes) * perDayLate : 0;
 }
 
+int CrewJob::paceOf(int crew) const {
+  const auto at = static_cast<std::size_t>(crew);
+  return at < pace.size() ? pace[at] : 1000;
+}
+
 bool CrewJob::isOpenOn(int day) const {
   if (day < opens || day > last) return false;
   const auto at = static_cast<std::size_t>(day);
@@ -92,6 +97,26 @@ bool isPinned(const CrewProblem& problem, const Stint& stint) {
   return std::ranges::any_of(problem.pins, [&stint](const GangPin& pin) {
     return pin.gang == stint.gang && pin.job == stint.job && pin.day == stint.day;
   });
+}
+
+Seconds timeFor(Seconds work, int workers, int pace) {
+  const Seconds each = 1000 * Seconds{workers};
+  return (work * pace + each - 1) / each;
+}
+
+Seconds movingIn(const CrewProblem& problem, const std::vector<Stint>& stints) {
+  const auto blockOf = [&problem](const Stint& stint) {
+    return problem.jobs[static_cast<std::size_t>(stint.job)].block;
+  };
+  Seconds moving = 0;
+  for (std::size_t next = 1; next < stints.size(); ++next) {
+    const Stint& from = stints[next - 1];
+    const Stint& to = stints[next];
+    if (from.gang != to.gang || from.day != to.day) continue;
+    const Gang& gang = problem.gangs[static_cast<std::size_t>(to.gang)];
+    moving += gang.workersOn(to.day) * problem.moveFrom(blockOf(from), blockOf(to));
+  }
+  return moving;
 }
 
 std::vector<Seconds> lateWork(const CrewProblem& problem, const CrewSchedule& schedule) {

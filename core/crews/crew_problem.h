@@ -19,6 +19,8 @@ using Loss = std::int64_t;
 struct RowOfWork {
   int row = 0;       ///< its number in the block
   Seconds work = 0;  ///< still to do in it, at least 1
+
+  friend bool operator==(const RowOfWork&, const RowOfWork&) = default;
 };
 
 /// One operation on one planting: rows that can be done by different gangs on different
@@ -44,6 +46,8 @@ struct CrewJob {
   Seconds work() const;
   /// What a worker-second of it costs if done on `day`.
   Loss lateOn(int day) const;
+  /// In thousandths of `work`.
+  int paceOf(int crew) const;
   /// May be worked on that day, as far as its own window and `shut` say.
   bool isOpenOn(int day) const;
 };
@@ -52,6 +56,8 @@ struct CrewJob {
 struct BlockShut {
   int day = 0;
   Seconds from = 0;
+
+  friend bool operator==(const BlockShut&, const BlockShut&) = default;
 };
 
 struct CrewBlock {
@@ -60,6 +66,8 @@ struct CrewBlock {
 
   /// From the start of work; 0 on a day it is not shut.
   Seconds closedUntil(int day) const;
+
+  friend bool operator==(const CrewBlock&, const CrewBlock&) = default;
 };
 
 /// People who work together and move together: a crew, or part of one.
@@ -76,6 +84,8 @@ struct Gang {
   /// 0 past the end of `workers`, and so the next for `keptForYoung`.
   int workersOn(int day) const;
   Seconds keptOn(int day) const;
+
+  friend bool operator==(const Gang&, const Gang&) = default;
 };
 
 /// A gang does nothing but this job on this day.
@@ -83,6 +93,8 @@ struct GangPin {
   int gang = 0;
   int job = 0;
   int day = 0;
+
+  friend bool operator==(const GangPin&, const GangPin&) = default;
 };
 
 /// Some rows of one job, one after the other, for one gang on one day.
@@ -158,6 +170,12 @@ struct CrewSchedule {
 
   friend bool operator==(const CrewSchedule&, const CrewSchedule&) = default;
 };
+
+/// How long so many workers take, at a pace in thousandths.
+Seconds timeFor(Seconds work, int workers, int pace);
+
+/// Worker-seconds on the way between these, which are by day, gang, begin.
+Seconds movingIn(const CrewProblem& problem, const std::vector<Stint>& stints);
 
 /// By job: worker-seconds done on days past its closing.
 std::vector<Seconds> lateWork(const CrewProblem& problem, const CrewSchedule& schedule);

@@ -59,18 +59,18 @@ void Dispatcher::reset() {
   now_.late = 0;
 }
 
-Loss Dispatcher::run() {
+Loss Dispatcher::run(int days) {
   reset();
   std::ranges::fill(blockStints_, -1);
   placed_.clear();
   listedRows_.clear();
-  for (int day = 0; day < problem_.days(); ++day) planDay(day);
+  for (int day = 0; day < std::min(days, problem_.days()); ++day) planDay(day);
   return now_.late + leftBehind();
 }
 
-Loss Dispatcher::follow(const Rounds& rounds) {
+Loss Dispatcher::follow(const Rounds& rounds, int days) {
   rounds_ = &rounds;
-  const Loss loss = run();
+  const Loss loss = run(days);
   rounds_ = nullptr;
   return loss;
 }

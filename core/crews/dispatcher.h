@@ -15,15 +15,17 @@ namespace topwire {
 /// Within a day the gang that is free first chooses first.
 class Dispatcher {
 public:
+  static constexpr int everyDay = std::numeric_limits<int>::max();
+
   /// Both have to outlive it.
   Dispatcher(const FlatProblem& problem, const JobValues& values);
 
-  /// The loss of the plan made.
-  Loss run();
+  /// The loss of the plan made, of the first `days`.
+  Loss run(int days = everyDay);
   /// The same, but gangs go their rounds of the day, and choose for themselves where
   /// these hold nothing more that can be done.
-  Loss follow(const Rounds& rounds);
-  /// Of the last run.
+  Loss follow(const Rounds& rounds, int days = everyDay);
+  /// Of the last run; what is `undone` is so by its last day.
   CrewSchedule schedule() const;
 
 private:

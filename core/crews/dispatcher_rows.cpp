@@ -6,15 +6,6 @@
 
 namespace topwire {
 
-namespace {
-
-Seconds timeFor(Seconds work, int workers, int pace) {
-  const Seconds each = 1000 * Seconds{workers};
-  return (work * pace + each - 1) / each;
-}
-
-}  // namespace
-
 void Dispatcher::place(const Turn& turn, const Offer& offer) {
   const FlatJob& job = problem_.job(offer.job);
   GangState& gang = now_.gangs[at(turn.gang)];
@@ -186,15 +177,7 @@ CrewSchedule Dispatcher::schedule() const {
   std::ranges::sort(plan.stints, {}, [](const Stint& stint) {
     return std::tuple{stint.day, stint.gang, stint.begin};
   });
-  const CrewProblem& asked = problem_.asked();
-  for (std::size_t next = 1; next < plan.stints.size(); ++next) {
-    const Stint& from = plan.stints[next - 1];
-    const Stint& to = plan.stints[next];
-    if (from.gang == to.gang && from.day == to.day)
-      plan.moving +=
-          asked.gangs[at(to.gang)].workersOn(to.day)
-          * asked.moveFrom(asked.jobs[at(from.job)].block, asked.jobs[at(to.job)].block);
-  }
+  plan.moving = movingIn(problem_.asked(), plan.stints);
   return plan;
 }
 

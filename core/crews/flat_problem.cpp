@@ -20,14 +20,42 @@ std::span<const Of> part(const std::vector<Of>& whole,
 
 }  // namespace
 
-FlatProblem::FlatProblem(const CrewProblem& problem) : asked_{&problem} {
+namespace {
+
+/// By job: it opens on that day or later, or needs one that does.
+std::vector<char> opensFrom(const CrewProblem& problem, int day) {
+  std::vector<char> later;
+  for (const CrewJob& job : problem.jobs) later.push_back(job.opens >= day);
+  if (std::ranges::count(later, char{1}) == 0) return later;
+  const auto isLater = [&later](int job) { return later[at(job)] != 0; };
+  for (bool again = true; again;) {
+    again = false;
+    for (std::size_t job = 0; job < later.size(); ++job) {
+      if (later[job] != 0 || std::ranges::none_of(problem.jobs[job].needs, isLater))
+        continue;
+      later[job] = 1;
+      again = true;
+    }
+  }
+  return later;
+}
+
+}  // namespace
+
+FlatProblem::FlatProblem(const CrewProblem& problem, int until) : asked_{&problem} {
   TOPWIRE_REQUIRE(problem.skills <= 64);
   findShortestDays();
-  std::size_t rows = 0;
-  for (const CrewJob& job : problem.jobs) rows += job.rows.size() + 1;
+  const std::vector<char> later = opensFrom(problem, until);
+  std::size_t rows = problem.jobs.size();
+  for (std::size_t job = 0; job < problem.jobs.size(); ++job)
+    if (later[job] == 0) rows += problem.jobs[job].rows.size();
   sums_.reserve(rows);
   jobs.reserve(problem.jobs.size());
-  for (const CrewJob& job : problem.jobs) addJob(job);
+  for (std::size_t job = 0; job < problem.jobs.size(); ++job)
+    if (later[job] == 0)
+      addJob(problem.jobs[job]);
+    else
+      addLaterJob(problem.jobs[job]);
   addGangs();
   addNeeds();
   addBlocks();
@@ -84,6 +112,15 @@ void FlatProblem::addJob(const CrewJob& asked) {
   jobs.push_back(job);
 }
 
+void FlatProblem::addLaterJob(const CrewJob& asked) {
+  FlatJob job;
+  job.block = asked.block;
+  job.skill = asked.skill;
+  job.firstSum = static_cast<int>(sums_.size());
+  sums_.push_back(0);
+  jobs.push_back(job);
+}
+
 void FlatProblem::addDays(const CrewJob& asked, FlatJob& job) {
   job.firstDay = std::max(0, asked.opens);
   job.lastDay = std::min(days() - 1, asked.last);
@@ -131,7 +168,7 @@ void FlatProblem::addNeeds() {
       doneSlots += jobs[at(needed)].rows;
     }
   for (std::size_t job = 0; job < jobs.size(); ++job)
-    if (!asked_->jobs[job].needs.empty()) addNeedsOf(job);
+    if (!asked_->jobs[job].needs.empty() && jobs[job].rows > 0) addNeedsOf(job);
   std::ranges::sort(waiting_);
   waitingStarts_.assign(jobs.size() + 1, 0);
   for (const auto& [needed, needing] : waiting_) {

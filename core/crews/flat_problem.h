@@ -3,6 +3,7 @@
 #include "core/crews/crew_problem.h"
 
 #include <cstdint>
+#include <limits>
 #include <span>
 #include <utility>
 #include <vector>
@@ -48,7 +49,9 @@ struct GangDay {
 /// A crew problem in few, flat arrays: what no dispatch changes.
 class FlatProblem {
 public:
-  explicit FlatProblem(const CrewProblem& problem);
+  /// Jobs that open on day `until` or later, or need one that does, are left out.
+  explicit FlatProblem(const CrewProblem& problem,
+                       int until = std::numeric_limits<int>::max());
 
   const CrewProblem& asked() const { return *asked_; }
 
@@ -81,6 +84,7 @@ private:
   void findShortestDays();
   bool rowsAreShort(const CrewJob& job) const;
   void addJob(const CrewJob& asked);
+  void addLaterJob(const CrewJob& asked);
   void addDays(const CrewJob& asked, FlatJob& job);
   void addGangs();
   void addNeeds();

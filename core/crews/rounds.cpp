@@ -4,16 +4,19 @@
 
 namespace topwire {
 
+void addRow(std::vector<Visit>& round, int job, int row) {
+  if (!round.empty() && round.back().job == job && round.back().end() == row)
+    ++round.back().rows;
+  else
+    round.push_back({job, row, 1});
+}
+
 Rounds roundsOf(const CrewProblem& problem, const CrewSchedule& plan) {
   Rounds rounds(problem.gangs.size() * at(problem.days));
-  for (const Stint& stint : plan.stints)
-    for (const int row : stint.rows) {
-      auto& round = rounds[at(stint.gang * problem.days + stint.day)];
-      if (!round.empty() && round.back().job == stint.job && round.back().end() == row)
-        ++round.back().rows;
-      else
-        round.push_back({stint.job, row, 1});
-    }
+  for (const Stint& stint : plan.stints) {
+    auto& round = rounds[at(stint.gang * problem.days + stint.day)];
+    for (const int row : stint.rows) addRow(round, stint.job, row);
+  }
   return rounds;
 }
 

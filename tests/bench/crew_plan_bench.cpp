@@ -4,6 +4,7 @@
 //   crew_plan_bench table [BLOCKS SEEDS]       loss above the bound, in % of the stake
 
 #include "core/crews/crew_dispatch.h"
+#include "core/crews/first_days.h"
 #include "core/crews/labour_network.h"
 #include "tests/support/crew_instances.h"
 
@@ -13,6 +14,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdio>
+#include <numeric>
 #include <string>
 #include <vector>
 
@@ -90,6 +92,24 @@ void dispatchBy(benchmark::State& state, const DispatchRule& rule) {
     benchmark::DoNotOptimize(dispatch(problem, prices, rule));
 }
 
+/// Three rows of a job that is open on the first day.
+void afterATick(benchmark::State& state) {
+  const CrewProblem problem = problemOf(state);
+  const LabourFlow prices = flowOf(problem);
+  const CrewSchedule plan = findPlan(problem, prices, {0, 1});
+  CrewProblem ticked = problem;
+  const auto isOpen = [](const CrewJob& job) {
+    return job.opens <= 0 && job.rows.size() > 3;
+  };
+  auto& rows = std::ranges::find_if(ticked.jobs, isOpen)->rows;
+  rows.erase(rows.begin(), rows.begin() + 3);
+  std::vector<int> same(problem.jobs.size());
+  std::iota(same.begin(), same.end(), 0);
+  const EarlierPlan earlier{problem, plan, same};
+  for ([[maybe_unused]] auto round : state)
+    benchmark::DoNotOptimize(redoFirstDays(ticked, prices, earlier, 7));
+}
+
 void planAfresh(benchmark::State& state, int evaluations) {
   const CrewProblem problem = problemOf(state);
   for ([[maybe_unused]] auto round : state)
@@ -116,7 +136,8 @@ void registerAll() {
   add("bound and prices", flow, {10, 60, 500, 2000});
   add("the same by CLP", flowByClp, {10, 60, 500});
   add("earliest due date", by(byDueDate), {10, 60, 500, 2000});
-  add("after a tick, old prices", by(byPrice), {10, 60, 500, 2000});
+  add("dispatch by price", by(byPrice), {10, 60, 500, 2000});
+  add("after a tick, a week at once", afterATick, {10, 60, 500, 2000});
   add("plan without search", afresh(0), {10, 60, 500, 2000});
   add("plan with search", afresh(SearchLimits{}.evaluations), {10, 60});
   add("season of 200 days", planSeason, {10, 60, 500, 2000});
