@@ -40,7 +40,7 @@ struct CrewArguments {
   int percent = 0;
   std::string until;  ///< "2027-04-09 06:00"
   bool weeks = false;
-  int evaluations = 500'000;
+  std::optional<int> evaluations;
 };
 
 /// What a person typed after the program's name, read and checked. Each command looks

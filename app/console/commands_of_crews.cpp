@@ -223,7 +223,7 @@ Answer runCrews(Surroundings& surroundings, const Arguments& arguments) {
     const Orchard& orchard = opened.orchard;
     const Trade& trade = surroundings.trade;
     const CrewBook book{orchard, trade, arguments.today};
-    const int evaluations = arguments.crews.evaluations;
+    const std::optional<int> evaluations = arguments.crews.evaluations;
     const Supposition supposed = supposedBy(arguments);
     const CrewPlan plan = book.planned(supposed, evaluations);
     if (supposed == Supposition{} || arguments.crews.weeks || !arguments.task.empty())

@@ -195,7 +195,7 @@ Answer runAccept(Surroundings& surroundings, const Arguments& arguments) {
     const Orchard& orchard = bench.orchard();
     const Day today = arguments.today;
     const CrewBook book{orchard, trade, today};
-    const CrewPlan plan = book.planned({}, SearchLimits{}.evaluations);
+    const CrewPlan plan = book.planned();
     const auto jobs = plannedJobs(lanesOn(orchard, plan, today), today);
     return perform(bench, acceptPlan(orchard, today, jobs));
   });

@@ -2,6 +2,9 @@
 
 #include "core/crews/crew_plan.h"
 
+#include <optional>
+#include <utility>
+
 namespace topwire {
 
 /// An orchard as of today, with what its crew plan is made from.
@@ -15,15 +18,14 @@ public:
       , views_(viewsOf(orchard, plan_, today))
       , outlooks_(outlooksOf(orchard, trade, today)) {}
 
-  CrewPlan planned(const Supposition& supposed, int evaluations) const {
-    return planCrews(crewQuestion(*orchard_,
-                                  *trade_,
-                                  views_,
-                                  outlooks_,
-                                  today_,
-                                  crewPlanDays(today_),
-                                  supposed),
-                     {evaluations, 1});
+  /// `evaluations`: as usual for an orchard of this size, where none are given.
+  CrewPlan planned(const Supposition& supposed = {},
+                   std::optional<int> evaluations = {}) const {
+    CrewQuestion question = crewQuestion(
+        *orchard_, *trade_, views_, outlooks_, today_, crewPlanDays(today_), supposed);
+    SearchLimits limits = searchLimits(question.problem);
+    limits.evaluations = evaluations.value_or(limits.evaluations);
+    return planCrews(std::move(question), limits);
   }
 
   const Task* task(const TaskKey& key) const { return plan_.find(key); }

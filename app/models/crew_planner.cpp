@@ -1,29 +1,13 @@
 #include "app/models/crew_planner.h"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 namespace topwire {
 
-namespace {
-
-/// Trades for each job, so that large orchards are searched as well as small ones; and
-/// the most, which take about a second.
-constexpr int tradesPerJob = 1500;
-constexpr int mostTrades = 3'000'000;
-
-}  // namespace
-
-SearchLimits limitsFor(const CrewQuestion& question) {
-  const auto jobs = static_cast<int>(
-      std::min<std::size_t>(question.problem.jobs.size(), mostTrades / tradesPerJob));
-  SearchLimits limits;
-  limits.evaluations = std::max(limits.evaluations, jobs * tradesPerJob);
-  return limits;
-}
-
 CrewPlanner::CrewPlanner(Session& session, QObject* parent)
-    : QObject(parent), session_(&session), mostTrades_(mostTrades) {
+    : QObject(parent), session_(&session), mostTrades_(std::numeric_limits<int>::max()) {
   pool_.setMaxThreadCount(1);
   connect(&session, &Session::changed, this, [this] {
     stale_ = true;
@@ -64,7 +48,7 @@ CrewQuestion CrewPlanner::question() const {
 }
 
 SearchLimits CrewPlanner::limits(const CrewQuestion& asked) const {
-  SearchLimits limits = limitsFor(asked);
+  SearchLimits limits = searchLimits(asked.problem);
   limits.evaluations = std::min(limits.evaluations, mostTrades_);
   return limits;
 }

@@ -82,7 +82,4 @@ private:
   QThreadPool pool_;
 };
 
-/// How long to search for a plan of this size: fewer rounds where each takes longer.
-SearchLimits limitsFor(const CrewQuestion& question);
-
 }  // namespace topwire

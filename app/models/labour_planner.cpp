@@ -75,7 +75,7 @@ void LabourPlanner::ask(PlanBeside& plan, const Supposition& supposed) {
                                        session_->today(),
                                        crewPlanDays(session_->today()),
                                        supposed);
-  SearchLimits limits = limitsFor(question);
+  SearchLimits limits = searchLimits(question.problem);
   limits.evaluations =
       std::min(limits.evaluations, mostTrades_.value_or(limits.evaluations));
   if (runs_ == Runs::atOnce)

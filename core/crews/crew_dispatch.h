@@ -27,6 +27,9 @@ struct SearchLimits {
   std::uint64_t seed = 1;
 };
 
+/// In proportion to its jobs, within what takes a tenth of a second and about a second.
+SearchLimits searchLimits(const CrewProblem& problem);
+
 /// The best of several rules, improved by trades of rows between the gangs' days within
 /// limits; none where `evaluations` is 0.
 CrewSchedule findPlan(const CrewProblem& problem,

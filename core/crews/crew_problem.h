@@ -35,7 +35,8 @@ struct CrewJob {
   Loss perDayLate = 0;  ///< for each worker-second, for each day past `closes`
   Loss leftUndone = 0;  ///< for each worker-second not done by the plan's end
   /// Jobs whose row of the same number has to be done before this one's is begun. A row
-  /// that such a job does not hold is done, or never asked for.
+  /// that such a job does not hold is done, or never asked for; one that is not done by
+  /// that job's last day is waited for no longer.
   std::vector<int> needs;
   bool young = false;      ///< trees in their first or second leaf
   std::vector<bool> shut;  ///< by day: weather or a person forbids it; empty: never

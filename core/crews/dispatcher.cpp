@@ -110,6 +110,13 @@ bool Dispatcher::isOver(int job) const {
   return now_.jobs[at(job)].left == 0 || day_ > problem_.job(job).lastDay;
 }
 
+/// For something that can be done no more.
+bool Dispatcher::waitsInVain(int job) const {
+  const auto& jobs = problem_.asked().jobs;
+  return std::ranges::any_of(jobs[at(job)].needs,
+                             [&](int needed) { return jobs[at(needed)].last < day_; });
+}
+
 void Dispatcher::rankJobs() {
   const auto& opening = problem_.byFirstDay;
   while (now_.opened < opening.size()
@@ -119,13 +126,14 @@ void Dispatcher::rankJobs() {
   }
   const auto worthOf = [&](int number) -> std::int64_t {
     const FlatJob& job = problem_.job(number);
-    const JobState& state = now_.jobs[at(number)];
+    JobState& state = now_.jobs[at(number)];
     std::int64_t& worth = today_[at(number)];
     worth = worth_[at(number)] = 0;
     if (isOver(number)) return -1;
     if (!problem_.openOn(job, day_)) return 0;
     worth = values_.worth(job, day_, state.left);
     worth_[at(number)] = worth;
+    if (state.waits == never && waitsInVain(number)) state.waits = 0;
     return state.waits == never ? worth = 0 : worth;
   };
   const std::size_t front = 3 * problem_.gangs.size() + 2 * looksAt;

@@ -106,6 +106,7 @@ private:
   bool goesRowByRow(const FlatJob& job, const Offer& offer) const;
   Loss leftBehind() const;
   void planDay(int day);
+  bool waitsInVain(int job) const;
   void rankJobs();
   void queueGangs();
   void push(Turn turn);

@@ -98,12 +98,15 @@ bool Dispatcher::goesRowByRow(const FlatJob& job, const Offer& offer) const {
          || state.free > moment(offer.begin);
 }
 
-/// When all that the row needs is done.
+/// When all that the row needs is done, but for what can be done no more.
 Dispatcher::Moment Dispatcher::readyAt(const FlatJob& job, int row) const {
   Moment ready = 0;
-  if (job.firstNeed >= 0)
-    for (const int slot : problem_.needsOf(job, row))
-      ready = std::max(ready, now_.doneAt[at(slot)]);
+  if (job.firstNeed < 0) return ready;
+  for (const int slot : problem_.needsOf(job, row)) {
+    const Moment done = now_.doneAt[at(slot)];
+    if (done != never || day_ <= problem_.lastDayOfSlot(slot))
+      ready = std::max(ready, done);
+  }
   return ready;
 }
 

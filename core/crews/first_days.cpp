@@ -181,7 +181,8 @@ bool LaterDays::mayBegin(const Stint& stint, int row) {
     const std::size_t asked = placeOf(job.rows[at(row)].row, rows, row);
     if (asked == rows.size()) return true;
     const Moment done = doneAt(needed)[asked];
-    return done != never && done <= moment(stint.day, stint.begin);
+    if (done == never) return problem_.jobs[at(needed)].last < stint.day;
+    return done <= moment(stint.day, stint.begin);
   });
 }
 

@@ -166,6 +166,7 @@ void FlatProblem::addNeeds() {
       if (jobs[at(needed)].firstDone >= 0) continue;
       jobs[at(needed)].firstDone = doneSlots;
       doneSlots += jobs[at(needed)].rows;
+      slotLasts_.resize(at(doneSlots), asked_->jobs[at(needed)].last);
     }
   for (std::size_t job = 0; job < jobs.size(); ++job)
     if (!asked_->jobs[job].needs.empty() && jobs[job].rows > 0) addNeedsOf(job);

@@ -65,6 +65,10 @@ public:
   /// Of the job's first `count` rows.
   Seconds workOfFirst(const FlatJob& job, int count) const;
   Seconds workOfRow(const FlatJob& job, int row) const;
+
+  /// The last day on which the row of this slot is waited for.
+  int lastDayOfSlot(int slot) const { return slotLasts_[static_cast<std::size_t>(slot)]; }
+
   /// Slots of the times at which what this row needs is done.
   std::span<const int> needsOf(const FlatJob& job, int row) const;
   std::span<const int> jobsOfBlock(int block) const;
@@ -98,6 +102,7 @@ private:
   std::vector<char> openOn_;
   std::vector<int> paces_;
   std::vector<GangDay> gangDays_;
+  std::vector<int> slotLasts_;
   std::vector<int> needStarts_;
   std::vector<int> needs_;
   std::vector<int> blockStarts_;

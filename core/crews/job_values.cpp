@@ -62,12 +62,13 @@ Loss JobValues::leastPrice(const FlatJob& job) const {
   return least;
 }
 
-/// Rows left undone here leave those undone that need them, less what their labour would
-/// have been worth elsewhere.
+/// Rows left undone here leave those undone that need them and cannot be done later, less
+/// what their labour would have been worth elsewhere.
 void JobValues::addWaiting(int number) {
   const FlatJob& job = problem_.job(number);
   for (const int waiting : problem_.waitingFor(number)) {
     const FlatJob& other = problem_.job(waiting);
+    if (other.lastDay > problem_.asked().jobs[at(number)].last) continue;
     const Loss gain = lost_[at(waiting)] - leastPrice(other);
     if (gain > 0) lost_[at(number)] += gain * other.work / std::max<Seconds>(1, job.work);
   }

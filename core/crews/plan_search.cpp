@@ -4,11 +4,16 @@
 #include "core/crews/job_values.h"
 #include "core/crews/row_trades.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace topwire {
 
 namespace {
+
+/// Trades for each job, and the most.
+constexpr int tradesPerJob = 1500;
+constexpr int mostTrades = 3'000'000;
 
 /// How often, while it trades rows, the search has the whole plan gone through.
 constexpr int rounds = 10;
@@ -87,6 +92,14 @@ void Search::improve(const SearchLimits& limits) {
 
 }  // namespace
 
+SearchLimits searchLimits(const CrewProblem& problem) {
+  const auto jobs = static_cast<int>(
+      std::min<std::size_t>(problem.jobs.size(), mostTrades / tradesPerJob));
+  SearchLimits limits;
+  limits.evaluations = std::max(limits.evaluations, jobs * tradesPerJob);
+  return limits;
+}
+
 CrewSchedule findPlan(const CrewProblem& problem,
                       const LabourFlow& flow,
                       const SearchLimits& limits) {
@@ -99,6 +112,7 @@ CrewSchedule findPlan(const CrewProblem& problem,
   if (limits.evaluations == 0) return search.take();
   search.dispatchBy({By::price, 2, 0.1});
   search.dispatchBy({By::price, 3, 0.3});
+  search.dispatchBy({By::dueDate});
   search.improve(limits);
   return search.take();
 }

@@ -46,15 +46,17 @@ bool RowOrder::isAfterNeeds(const FlatJob& job, int row, int day) const {
   return std::ranges::all_of(problem_.needsOf(job, row), [&](int slot) {
     const auto [needed, other] = rowOf_[at(slot)];
     const int done = dayOf(needed, other);
-    return done != never && done < day;
+    return done == never ? problem_.asked().jobs[at(needed)].last < day : done < day;
   });
 }
 
-bool RowOrder::isBeforeNeeding(const FlatJob& job, int row, int day) const {
+bool RowOrder::isBeforeNeeding(int number, int row, int day) const {
+  const FlatJob& job = problem_.job(number);
   if (job.firstDone < 0) return true;
+  const int by = day == never ? problem_.asked().jobs[at(number)].last : day;
   return std::ranges::all_of(needing_[at(job.firstDone + row)], [&](const JobRow& asks) {
     const int then = dayOf(asks.first, asks.second);
-    return then == never || (day != never && day < then);
+    return then == never || by < then;
   });
 }
 
@@ -63,7 +65,8 @@ bool RowOrder::isKept(const Visit& visit) const {
   const FlatJob& job = problem_.job(visit.job);
   for (int row = visit.first; row < visit.end(); ++row) {
     const int day = dayOf(visit.job, row);
-    if (!isAfterNeeds(job, row, day) || !isBeforeNeeding(job, row, day)) return false;
+    if (!isAfterNeeds(job, row, day) || !isBeforeNeeding(visit.job, row, day))
+      return false;
   }
   return true;
 }

@@ -9,7 +9,7 @@
 namespace topwire {
 
 /// On which days rows are done that need others or are needed, so as to keep each after
-/// those it needs.
+/// those it needs, or after the last day on which these could be done.
 class RowOrder {
 public:
   /// It has to outlive this.
@@ -30,7 +30,7 @@ private:
   int& dayOf(int job, int row);
   int dayOf(int job, int row) const;
   bool isAfterNeeds(const FlatJob& job, int row, int day) const;
-  bool isBeforeNeeding(const FlatJob& job, int row, int day) const;
+  bool isBeforeNeeding(int job, int row, int day) const;
 
   using JobRow = std::pair<int, int>;
 

@@ -132,15 +132,6 @@ TEST_F(CrewPlannerTest, aDayLaterItIsAPlanFromThatDay) {
   EXPECT_EQ(isoText(planner.plan()->question.first), "2027-04-07");
 }
 
-TEST(CrewPlannerLimits, largerOrchardsTradeMoreUpToASecondsWorth) {
-  CrewQuestion small;
-  CrewQuestion large;
-  small.problem.jobs.resize(60);
-  large.problem.jobs.resize(30'000);
-  EXPECT_EQ(limitsFor(small).evaluations, SearchLimits{}.evaluations);
-  EXPECT_EQ(limitsFor(large).evaluations, 3'000'000);
-}
-
 }  // namespace
 
 }  // namespace topwire

@@ -50,6 +50,60 @@ TEST_P(CrewPlansHold, whateverTheProblemAsks) {
 
 INSTANTIATE_TEST_SUITE_P(seeds, CrewPlansHold, ::testing::Range(0, 14));
 
+TEST(CrewPlans, areNoOthersForWhatMattersToNobody) {
+  for (std::uint64_t seed = 0; seed < 200; ++seed) {
+    SCOPED_TRACE(seed);
+    const CrewProblem problem = oddProblem(seed);
+    CrewProblem more = problem;
+    more.blocks.push_back({3, {{0, 3600}}});
+    for (auto& moves : more.moveBetween) moves.push_back(60);
+    if (!more.moveBetween.empty()) more.moveBetween.emplace_back(more.blocks.size(), 60);
+    Gang nobody;
+    nobody.skills.assign(static_cast<std::size_t>(more.skills), true);
+    nobody.workers.assign(static_cast<std::size_t>(more.days), 0);
+    more.gangs.push_back(nobody);
+    const LabourFlow flow = flowOf(problem, seed);
+    EXPECT_EQ(flowOf(more, seed).bound, flow.bound);
+    for (const DispatchRule& rule : rules)
+      EXPECT_EQ(dispatch(more, flow, rule), dispatch(problem, flow, rule));
+  }
+}
+
+TEST(CrewPlans, waitNoLongerForWhatCanBeDoneNoMore) {
+  CrewProblem problem;
+  problem.days = 6;
+  problem.skills = 2;
+  problem.dayLength.assign(6, 8 * 3600);
+  problem.blocks.push_back({4, {}});
+  problem.gangs.push_back({0, {true, false}, std::vector<int>(6, 2), {}, {}});
+  CrewJob nobodyCan;
+  nobodyCan.skill = 1;
+  nobodyCan.rows = {{1, 3600}, {2, 3600}};
+  nobodyCan.last = nobodyCan.closes = 1;
+  nobodyCan.leftUndone = 10;
+  CrewJob after = nobodyCan;
+  after.skill = 0;
+  after.last = after.closes = 5;
+  after.needs = {0};
+  problem.jobs = {nobodyCan, after};
+  const LabourFlow flow = solveLabourFlow(problem, dayRanges(6));
+  const CrewSchedule plan = findPlan(problem, flow, {1000, 1});
+  EXPECT_THAT(violations(problem, plan), ::testing::IsEmpty());
+  EXPECT_THAT(plan.undone, ::testing::ElementsAre(7200, 0));
+  ASSERT_FALSE(plan.stints.empty());
+  EXPECT_EQ(plan.stints.front().day, 2);
+}
+
+TEST(SearchLimits, growWithTheOrchardUpToASecondsWorth) {
+  CrewProblem problem;
+  problem.jobs.resize(60);
+  EXPECT_EQ(searchLimits(problem).evaluations, SearchLimits{}.evaluations);
+  problem.jobs.resize(1000);
+  EXPECT_GT(searchLimits(problem).evaluations, SearchLimits{}.evaluations);
+  problem.jobs.resize(30'000);
+  EXPECT_EQ(searchLimits(problem).evaluations, 3'000'000);
+}
+
 class OrchardPlansHold : public ::testing::TestWithParam<double> {};
 
 TEST_P(OrchardPlansHold, atEveryLoad) {

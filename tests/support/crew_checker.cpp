@@ -130,10 +130,12 @@ void Checker::checkStint(const Stint& stint) {
   checkNeeds(stint);
 }
 
-/// Every row that a row needs has ended when its first stint begins.
+/// Every row that a row needs has ended when its first stint begins, or can be done no
+/// more.
 void Checker::checkNeeds(const Stint& stint) {
   const CrewJob& job = jobOf(stint);
-  for (const int needed : job.needs)
+  for (const int needed : job.needs) {
+    if (problem_.jobs[at(needed)].last < stint.day) continue;
     for (const int row : stint.rows) {
       const auto& rows = problem_.jobs[at(needed)].rows;
       for (std::size_t other = 0; other < rows.size(); ++other) {
@@ -152,6 +154,7 @@ void Checker::checkNeeds(const Stint& stint) {
           fault(stint, "row ", job.rows[at(row)].row, " is not ready");
       }
     }
+  }
 }
 
 void Checker::checkGangDay(const std::vector<const Stint*>& stints) {
