@@ -107,7 +107,7 @@ QBoxLayout* JobCard::words(const TaskView& view, const QString& wait) {
   name_ = wrapping(textLabel(words_.name, TypeSize::name, true));
   auto* state = new StateWord;
   state->setState(state_, words_.state, words_.brief);
-  briefHours_ = textLabel(words_.briefHours, TypeSize::body, true);
+  briefHours_ = textLabel(words_.hours, TypeSize::body, true);
   auto* head = new QHBoxLayout;
   head->setSpacing(8);
   head->addWidget(name_, 1);

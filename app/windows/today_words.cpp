@@ -16,17 +16,11 @@ namespace {
 
 constexpr int minutesPerHour = 60;
 constexpr double noteworthyIdle = 0.5;
-constexpr double leastHours = 0.1;
 constexpr int nearDays = 183;  ///< so that no day could be taken for another year's
 
 /// A dash that figures are not parted at.
 QString rangeDash() {
   return QStringLiteral("\u2060–\u2060");
-}
-
-QString briefHours(double hours) {
-  return hours < leastHours / 2 ? QLatin1Char('<') + hoursInOne(leastHours)
-                                : hoursInOne(hours);
 }
 
 QString hoursOf(double hours) {
@@ -70,9 +64,6 @@ QString rowsText(const RowSet& rows, const RowSet& ofTask) {
 }
 
 QString hoursInOne(double hours) {
-  if (hours < leastHours / 2)
-    return say(
-        Sentence{phrase("Today", "under %1"), {hoursInOne(leastHours).toStdString()}});
   return hoursText(hours).replace(QLatin1Char(' '), QChar::Nbsp);
 }
 
@@ -139,7 +130,6 @@ JobWords jobWords(Session& session,
                              {blockOf(session.orchard(), planting).name,
                               rowsText(job.rows, task.rows).toStdString()}});
   words.hours = hoursInOne(job.hours);
-  words.briefHours = briefHours(job.hours);
   words.when = whenText(lane, job);
   words.from = QString::fromStdString(clockText(job.startMinute));
   words.state = stateText(view, session.today());

@@ -35,7 +35,6 @@ struct JobWords {
   QString shortName;   ///< where the name is too long for a narrow card
   QString where;       ///< "North Ridge, rows 9–24"
   QString hours;       ///< "48 h"
-  QString briefHours;  ///< "48 h" or "<0.1 h"
   QString when;        ///< "06:30–14:30", with the workers where the crew is split
   QString from;        ///< "06:30"
   QString state;       ///< "closes Sat 10 April"

@@ -34,7 +34,7 @@ std::vector<std::span<const PlannedJob* const>> byGang(const Jobs& jobs) {
 }
 
 /// The rows that are still to be done.
-void addVisits(std::vector<Visit>& round,
+void addVisits(std::vector<Stretch>& round,
                int number,
                const CrewJob& job,
                const RowSet& rows) {
@@ -89,8 +89,8 @@ private:
     return most == there || (most < there && blockIsFull);
   }
 
-  std::vector<Visit> roundOf(std::span<const PlannedJob* const> jobs) const {
-    std::vector<Visit> round;
+  std::vector<Stretch> roundOf(std::span<const PlannedJob* const> jobs) const {
+    std::vector<Stretch> round;
     for (const PlannedJob* planned : jobs)
       if (const auto number = question_->jobOf(planned->task))
         addVisits(round,

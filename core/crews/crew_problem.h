@@ -99,14 +99,14 @@ struct GangPin {
 };
 
 /// Some rows of one job, one after the other, for one gang on one day.
-struct Visit {
+struct Stretch {
   int job = 0;
   int first = 0;  ///< index into CrewJob::rows
   int rows = 0;
 
   int end() const { return first + rows; }
 
-  friend bool operator==(const Visit&, const Visit&) = default;
+  friend bool operator==(const Stretch&, const Stretch&) = default;
 };
 
 struct CrewProblem {
@@ -119,7 +119,7 @@ struct CrewProblem {
   std::vector<GangPin> pins;
   /// By gang, for day 0: what was agreed on, in its order. A gang keeps to it as far as
   /// that can still be done. Empty: nothing was.
-  std::vector<std::vector<Visit>> agreed;
+  std::vector<std::vector<Stretch>> agreed;
   Seconds move = 20 * 60;  ///< of a gang's day, to go to another block and set up there
   /// Block times block, instead of `move`, where not empty.
   std::vector<std::vector<Seconds>> moveBetween;

@@ -174,7 +174,7 @@ void Dispatcher::take(const Turn& turn) {
   if (carried >= 0 && problem_.openOn(problem_.job(carried), day_)
       && takeOffered(turn, carried))
     return;
-  if (takeVisit(turn)) return;
+  if (takeStretch(turn)) return;
   Offer best;
   if (gang.ownJob >= 0 && today_[at(gang.ownJob)] > 0) compare(turn, gang.ownJob, best);
   if (gang.block >= 0) offerInBlock(turn, best);

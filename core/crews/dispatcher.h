@@ -78,7 +78,7 @@ private:
     int job = -1;
     int row = -1;  ///< the one that is carried on, if any
     bool rowByRow = false;
-    int first = 0;  ///< row of a visit, and how many; 0: the job's next
+    int first = 0;  ///< row of a stretch, and how many; 0: the job's next
     int rows = 0;
     int workers = 0;
     Seconds begin = 0;
@@ -112,10 +112,10 @@ private:
   void push(Turn turn);
   void take(const Turn& turn);
   bool takePinned(const Turn& turn);
-  const std::vector<Visit>& roundOf(int gang) const;
-  bool takeVisit(const Turn& turn);
+  const std::vector<Stretch>& roundOf(int gang) const;
+  bool takeStretch(const Turn& turn);
   bool isTaken(int job, int row) const;
-  bool fitVisit(const Turn& turn, const Visit& visit, int row, Offer& offer);
+  bool fitStretch(const Turn& turn, const Stretch& stretch, int row, Offer& offer);
   void offerInBlock(const Turn& turn, Offer& best);
   void offerRanked(const Turn& turn, Offer& best);
   void offerAny(const Turn& turn, const std::vector<int>& jobs, Offer& best);
@@ -137,7 +137,7 @@ private:
   std::int64_t togetherness(const Turn& turn, int job) const;
   void place(const Turn& turn, const Offer& offer);
   void placeRows(const FlatJob& job, const Offer& offer, Placed& placed);
-  void placeVisit(const FlatJob& job, const Offer& offer, Placed& placed);
+  void placeStretch(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);
   void markDone(const FlatJob& job, int row, Seconds end);

@@ -5,24 +5,24 @@
 
 namespace topwire {
 
-const std::vector<Visit>& Dispatcher::roundOf(int gang) const {
-  static const std::vector<Visit> none;
+const std::vector<Stretch>& Dispatcher::roundOf(int gang) const {
+  static const std::vector<Stretch> none;
   if (rounds_ != nullptr) return (*rounds_)[at(gang * problem_.days() + day_)];
   const auto& agreed = problem_.asked().agreed;
   return day_ == 0 && at(gang) < agreed.size() ? agreed[at(gang)] : none;
 }
 
-/// The first visit of the gang's round that can be made now, as far as it can be made.
-bool Dispatcher::takeVisit(const Turn& turn) {
+/// The first stretch of the gang's round that can be made now, as far as it can be made.
+bool Dispatcher::takeStretch(const Turn& turn) {
   const auto skills = problem_.gangs[at(turn.gang)].skills;
-  for (const Visit& visit : roundOf(turn.gang)) {
-    const FlatJob& job = problem_.job(visit.job);
+  for (const Stretch& stretch : roundOf(turn.gang)) {
+    const FlatJob& job = problem_.job(stretch.job);
     const bool isAble = (skills >> job.skill & 1U) != 0;
-    if (!isAble || isOver(visit.job) || !problem_.openOn(job, day_)) continue;
-    int row = visit.first;
-    while (row < visit.end() && isTaken(visit.job, row)) ++row;
+    if (!isAble || isOver(stretch.job) || !problem_.openOn(job, day_)) continue;
+    int row = stretch.first;
+    while (row < stretch.end() && isTaken(stretch.job, row)) ++row;
     Offer offer;
-    if (row == visit.end() || !fitVisit(turn, visit, row, offer)) continue;
+    if (row == stretch.end() || !fitStretch(turn, stretch, row, offer)) continue;
     place(turn, offer);
     return true;
   }
@@ -35,16 +35,19 @@ bool Dispatcher::isTaken(int job, int row) const {
 }
 
 /// From `row` on; a gang that finds room for few of its workers does better elsewhere.
-bool Dispatcher::fitVisit(const Turn& turn, const Visit& visit, int row, Offer& offer) {
-  const FlatJob& job = problem_.job(visit.job);
-  offer.job = visit.job;
+bool Dispatcher::fitStretch(const Turn& turn,
+                            const Stretch& stretch,
+                            int row,
+                            Offer& offer) {
+  const FlatJob& job = problem_.job(stretch.job);
+  offer.job = stretch.job;
   offer.begin = startOf(job, turn);
   if (!fitTime(turn, job, offer)) return false;
   const int workers = now_.gangs[at(turn.gang)].workers;
   if (4 * offer.workers < 3 * std::min(workers, problem_.blockMost[at(job.block)]))
     return false;
   offer.first = row;
-  for (; row < visit.end() && !isTaken(visit.job, row); ++row) {
+  for (; row < stretch.end() && !isTaken(stretch.job, row); ++row) {
     const Seconds work = problem_.workOfRow(job, row);
     const bool fits = offer.work + work <= offer.capacity;
     if (!fits || readyAt(job, row) > moment(offer.begin)) break;
@@ -54,7 +57,7 @@ bool Dispatcher::fitVisit(const Turn& turn, const Visit& visit, int row, Offer& 
   return offer.rows > 0;
 }
 
-void Dispatcher::placeVisit(const FlatJob& job, const Offer& offer, Placed& placed) {
+void Dispatcher::placeStretch(const FlatJob& job, const Offer& offer, Placed& placed) {
   JobState& state = now_.jobs[at(offer.job)];
   std::fill_n(now_.taken.begin() + job.firstSum + offer.first, offer.rows, 1);
   state.taken += offer.rows;

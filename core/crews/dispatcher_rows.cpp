@@ -45,7 +45,7 @@ void Dispatcher::place(const Turn& turn, const Offer& offer) {
 
 void Dispatcher::placeRows(const FlatJob& job, const Offer& offer, Placed& placed) {
   JobState& state = now_.jobs[at(offer.job)];
-  if (offer.rows > 0) return placeVisit(job, offer, placed);
+  if (offer.rows > 0) return placeStretch(job, offer, placed);
   if (offer.rowByRow || offer.row >= 0) return placeRowByRow(job, offer, placed);
   const Seconds before = problem_.workOfFirst(job, state.nextRow);
   int end = job.rows;

@@ -4,7 +4,7 @@
 
 namespace topwire {
 
-void addRow(std::vector<Visit>& round, int job, int row) {
+void addRow(std::vector<Stretch>& round, int job, int row) {
   if (!round.empty() && round.back().job == job && round.back().end() == row)
     ++round.back().rows;
   else

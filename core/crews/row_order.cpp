@@ -36,9 +36,9 @@ int RowOrder::dayOf(int job, int row) const {
   return days_[at(problem_.job(job).firstSum + row)];
 }
 
-void RowOrder::set(const Visit& visit, int day) {
-  if (!asksOrIsAsked(visit.job)) return;
-  for (int row = visit.first; row < visit.end(); ++row) dayOf(visit.job, row) = day;
+void RowOrder::set(const Stretch& stretch, int day) {
+  if (!asksOrIsAsked(stretch.job)) return;
+  for (int row = stretch.first; row < stretch.end(); ++row) dayOf(stretch.job, row) = day;
 }
 
 bool RowOrder::isAfterNeeds(const FlatJob& job, int row, int day) const {
@@ -60,12 +60,12 @@ bool RowOrder::isBeforeNeeding(int number, int row, int day) const {
   });
 }
 
-bool RowOrder::isKept(const Visit& visit) const {
-  if (!asksOrIsAsked(visit.job)) return true;
-  const FlatJob& job = problem_.job(visit.job);
-  for (int row = visit.first; row < visit.end(); ++row) {
-    const int day = dayOf(visit.job, row);
-    if (!isAfterNeeds(job, row, day) || !isBeforeNeeding(visit.job, row, day))
+bool RowOrder::isKept(const Stretch& stretch) const {
+  if (!asksOrIsAsked(stretch.job)) return true;
+  const FlatJob& job = problem_.job(stretch.job);
+  for (int row = stretch.first; row < stretch.end(); ++row) {
+    const int day = dayOf(stretch.job, row);
+    if (!isAfterNeeds(job, row, day) || !isBeforeNeeding(stretch.job, row, day))
       return false;
   }
   return true;

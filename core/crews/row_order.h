@@ -18,9 +18,9 @@ public:
   static constexpr int never = -1;
 
   void clear();
-  void set(const Visit& visit, int day);
+  void set(const Stretch& stretch, int day);
   /// Its rows, and those that need them, come at least a day after all they need.
-  bool isKept(const Visit& visit) const;
+  bool isKept(const Stretch& stretch) const;
 
 private:
   bool asksOrIsAsked(int job) const {

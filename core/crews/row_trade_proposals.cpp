@@ -24,8 +24,8 @@ std::ptrdiff_t offset(std::size_t place) {
 
 }  // namespace
 
-const Visit& RowTrades::visitAt(const Place& place) const {
-  return rounds_[at(place.which)][place.visit];
+const Stretch& RowTrades::stretchAt(const Place& place) const {
+  return rounds_[at(place.which)][place.stretch];
 }
 
 RowTrades::Place RowTrades::anyPlace(SearchNumbers& numbers) const {
@@ -51,8 +51,8 @@ int RowTrades::anyDayInBlock(int block, SearchNumbers& numbers) {
   auto& known = holders_[at(block)];
   if (known.empty()) return undone;
   int& which = known[at(numbers.below(static_cast<int>(known.size())))];
-  const auto isThere = [&](const Visit& visit) {
-    return problem_.job(visit.job).block == block;
+  const auto isThere = [&](const Stretch& stretch) {
+    return problem_.job(stretch.job).block == block;
   };
   if (std::ranges::any_of(rounds_[at(which)], isThere)) return which;
   which = known.back();
@@ -68,74 +68,75 @@ RowTrades::Change& RowTrades::open(int which) {
   return change;
 }
 
-Visit RowTrades::take(Change& from, std::size_t visit) {
-  const Visit taken = from.round[visit];
-  from.round.erase(from.round.begin() + offset(visit));
+Stretch RowTrades::take(Change& from, std::size_t stretch) {
+  const Stretch taken = from.round[stretch];
+  from.round.erase(from.round.begin() + offset(stretch));
   from.free = days_.freeAfter(from.which, from.round);
   return taken;
 }
 
-/// Rows of a visit that were not to be had elsewhere stay in its place.
-void RowTrades::leave(Change& in, const Visit& rest, std::size_t visit) {
-  in.round.insert(in.round.begin() + offset(visit), rest);
+/// Rows of a stretch that were not to be had elsewhere stay in its place.
+void RowTrades::leave(Change& in, const Stretch& rest, std::size_t stretch) {
+  in.round.insert(in.round.begin() + offset(stretch), rest);
   in.free = days_.freeAfter(in.which, in.round);
 }
 
 /// Beside work in the same block, if there is any.
-void RowTrades::put(Change& into, const Visit& visit) {
-  const int block = problem_.job(visit.job).block;
+void RowTrades::put(Change& into, const Stretch& stretch) {
+  const int block = problem_.job(stretch.job).block;
   auto beside = into.round.end();
   for (auto known = into.round.begin(); known != into.round.end(); ++known) {
     if (problem_.job(known->job).block == block) beside = known + 1;
-    if (known->job != visit.job) continue;
-    if (known->end() != visit.first && visit.end() != known->first) continue;
-    known->first = std::min(known->first, visit.first);
-    known->rows += visit.rows;
+    if (known->job != stretch.job) continue;
+    if (known->end() != stretch.first && stretch.end() != known->first) continue;
+    known->first = std::min(known->first, stretch.first);
+    known->rows += stretch.rows;
     into.free = days_.freeAfter(into.which, into.round);
     return;
   }
-  into.round.insert(beside, visit);
+  into.round.insert(beside, stretch);
   into.free = days_.freeAfter(into.which, into.round);
 }
 
-/// Rows moved from one day to the other: as many of the visit as fit there.
-int RowTrades::moveWhatFits(Change& from, std::size_t visit, Change& into) {
-  const Visit whole = from.round[visit];
+/// Rows moved from one day to the other: as many of the stretch as fit there.
+int RowTrades::moveWhatFits(Change& from, std::size_t stretch, Change& into) {
+  const Stretch whole = from.round[stretch];
   const int rows = days_.rowsThatFit(into.which, into.round, into.free, whole);
   if (rows == 0) return 0;
-  take(from, visit);
+  take(from, stretch);
   if (rows < whole.rows)
-    leave(from, {whole.job, whole.first + rows, whole.rows - rows}, visit);
-  const Visit moved{whole.job, whole.first, rows};
+    leave(from, {whole.job, whole.first + rows, whole.rows - rows}, stretch);
+  const Stretch moved{whole.job, whole.first, rows};
   put(into, moved);
   steps_.push_back({moved, from.which, into.which});
   return rows;
 }
 
 bool RowTrades::shift(const Place& place, int to) {
-  if (to == undone || to == place.which || !mayHold(to, visitAt(place).job)) return false;
+  if (to == undone || to == place.which || !mayHold(to, stretchAt(place).job))
+    return false;
   Change& from = open(place.which);
   Change& into = open(to);
-  return moveWhatFits(from, place.visit, into) > 0 && into.free >= 0 && from.free >= 0;
+  return moveWhatFits(from, place.stretch, into) > 0 && into.free >= 0 && from.free >= 0;
 }
 
 /// Each takes as much of the other's as fits; what then fits nowhere is left undone.
 bool RowTrades::swap(const Place& one, const Place& other) {
-  const Visit first = visitAt(one);
-  const Visit second = visitAt(other);
+  const Stretch first = stretchAt(one);
+  const Stretch second = stretchAt(other);
   if (first.job == second.job || !mayHold(one.which, second.job)
       || !mayHold(other.which, first.job))
     return false;
   Change& from = open(one.which);
   Change& into = open(other.which);
-  take(into, other.visit);
-  if (moveWhatFits(from, one.visit, into) == 0) return false;
+  take(into, other.stretch);
+  if (moveWhatFits(from, one.stretch, into) == 0) return false;
   const int back = days_.rowsThatFit(from.which, from.round, from.free, second);
   if (back == 0) return false;
-  const Visit moved{second.job, second.first, back};
+  const Stretch moved{second.job, second.first, back};
   put(from, moved);
   steps_.push_back({moved, into.which, from.which});
-  if (const Visit rest{second.job, second.first + back, second.rows - back};
+  if (const Stretch rest{second.job, second.first + back, second.rows - back};
       rest.rows > 0) {
     if (days_.rowsThatFit(into.which, into.round, into.free, rest) == rest.rows)
       put(into, rest);
@@ -148,32 +149,32 @@ bool RowTrades::swap(const Place& one, const Place& other) {
 /// To a day that has work in the same block: into its free time, or in place of work in
 /// another.
 bool RowTrades::join(const Place& place, SearchNumbers& numbers) {
-  const int block = problem_.job(visitAt(place).job).block;
+  const int block = problem_.job(stretchAt(place).job).block;
   const int to = anyDayInBlock(block, numbers);
   if (to == undone || to == place.which) return false;
   if (numbers.below(2) == 0) return shift(place, to);
   const Round& round = rounds_[at(to)];
   const Place other{to, at(numbers.below(static_cast<int>(round.size())))};
-  return problem_.job(visitAt(other).job).block != block && swap(place, other);
+  return problem_.job(stretchAt(other).job).block != block && swap(place, other);
 }
 
 bool RowTrades::bringIn(bool inPlaceOfOther, SearchNumbers& numbers) {
   if (undone_.empty()) return false;
   broughtIn_ = numbers.below(static_cast<int>(undone_.size()));
-  const Visit wanted = undone_[at(broughtIn_)];
+  const Stretch wanted = undone_[at(broughtIn_)];
   const int to = anyDayFor(wanted.job, numbers);
   if (to == undone) return false;
   Change& into = open(to);
   if (inPlaceOfOther) {
     if (into.round.empty()) return false;
-    const int visits = static_cast<int>(into.round.size());
-    const Visit old = take(into, at(numbers.below(visits)));
+    const int stretches = static_cast<int>(into.round.size());
+    const Stretch old = take(into, at(numbers.below(stretches)));
     if (old.job == wanted.job) return false;
     steps_.push_back({old, to, undone});
   }
   const int rows = days_.rowsThatFit(to, into.round, into.free, wanted);
   if (rows == 0) return false;
-  const Visit moved{wanted.job, wanted.first, rows};
+  const Stretch moved{wanted.job, wanted.first, rows};
   put(into, moved);
   steps_.push_back({moved, undone, to});
   stillUndone_ = {wanted.job, wanted.first + rows, wanted.rows - rows};
@@ -187,7 +188,7 @@ bool RowTrades::propose(SearchNumbers& numbers) {
   const Place place = anyPlace(numbers);
   if (place.which == undone) return false;
   if ((kind -= joins) < 0) return join(place, numbers);
-  const int to = anyDayFor(visitAt(place).job, numbers);
+  const int to = anyDayFor(stretchAt(place).job, numbers);
   if (to == undone || to == place.which) return false;
   if ((kind -= shifts) < 0) return shift(place, to);
   const Round& round = rounds_[at(to)];

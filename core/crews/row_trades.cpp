@@ -63,10 +63,10 @@ void RowTrades::note(int which) {
   free_.push_back(days_.freeAfter(which, round));
   // Such a day knows more than is reckoned with here.
   if (free_.back() < 0) frozen_[at(which)] = 1;
-  for (const Visit& visit : round) {
-    order_.set(visit, days_.dayOf(which));
-    share({visit, undone, which}, 1);
-    holders_[at(problem_.job(visit.job).block)].push_back(which);
+  for (const Stretch& stretch : round) {
+    order_.set(stretch, days_.dayOf(which));
+    share({stretch, undone, which}, 1);
+    holders_[at(problem_.job(stretch.job).block)].push_back(which);
   }
   crowd(which, round, 1);
   const GangDay& hours = days_.hoursOf(which);
@@ -92,8 +92,8 @@ void RowTrades::gatherUndone() {
   std::vector<std::vector<char>> taken;
   for (const FlatJob& job : problem_.jobs) taken.emplace_back(at(job.rows), char{0});
   for (const Round& round : rounds_)
-    for (const Visit& visit : round)
-      std::fill_n(taken[at(visit.job)].begin() + visit.first, visit.rows, 1);
+    for (const Stretch& stretch : round)
+      std::fill_n(taken[at(stretch.job)].begin() + stretch.first, stretch.rows, 1);
   undone_.clear();
   for (const int number : problem_.byFirstDay) {
     const auto& rows = taken[at(number)];
@@ -112,7 +112,7 @@ bool RowTrades::mayHold(int which, int job) const {
 }
 
 Loss RowTrades::lossOf(const Step& step) const {
-  const FlatJob& job = problem_.job(step.visit.job);
+  const FlatJob& job = problem_.job(step.stretch.job);
   const auto perSecond = [&](int which) {
     if (which == undone) return job.leftUndone;
     const int day = days_.dayOf(which);
@@ -121,30 +121,30 @@ Loss RowTrades::lossOf(const Step& step) const {
   Loss more = perSecond(step.to) - perSecond(step.from);
   if (step.from != undone && step.to != undone)
     more += (days_.dayOf(step.to) - days_.dayOf(step.from)) * (usual_ / perDay);
-  return days_.workOf(step.visit) * more;
+  return days_.workOf(step.stretch) * more;
 }
 
 void RowTrades::share(const Step& step, int sign) {
   const int gangs = static_cast<int>(problem_.gangs.size());
   const auto add = [&](int which, int rows) {
     if (which != undone)
-      shares_[at(step.visit.job * gangs + days_.gangOf(which))] += rows;
+      shares_[at(step.stretch.job * gangs + days_.gangOf(which))] += rows;
   };
-  add(step.from, -sign * step.visit.rows);
-  add(step.to, sign * step.visit.rows);
+  add(step.from, -sign * step.stretch.rows);
+  add(step.to, sign * step.stretch.rows);
 }
 
 /// By how many the trade adds to the gangs that share jobs.
 int RowTrades::gangsMore() {
   const int gangs = static_cast<int>(problem_.gangs.size());
-  const auto isAt = [&](int which, const Visit& visit) {
-    return which != undone && shares_[at(visit.job * gangs + days_.gangOf(which))] > 0;
+  const auto isAt = [&](int which, const Stretch& stretch) {
+    return which != undone && shares_[at(stretch.job * gangs + days_.gangOf(which))] > 0;
   };
   int more = 0;
   for (const Step& step : steps_) {
-    more -= isAt(step.from, step.visit) + isAt(step.to, step.visit);
+    more -= isAt(step.from, step.stretch) + isAt(step.to, step.stretch);
     share(step, 1);
-    more += isAt(step.from, step.visit) + isAt(step.to, step.visit);
+    more += isAt(step.from, step.stretch) + isAt(step.to, step.stretch);
   }
   for (const Step& step : steps_) share(step, -1);
   return more;
@@ -164,12 +164,12 @@ Loss RowTrades::worsening() {
 /// Counts a round's workers into its blocks; by how many more than there is room for.
 int RowTrades::crowd(int which, const Round& round, int sign) {
   int crowding = 0;
-  for (auto visit = round.begin(); visit != round.end(); ++visit) {
-    const FlatJob& job = problem_.job(visit->job);
-    const auto isSame = [&](const Visit& other) {
+  for (auto stretch = round.begin(); stretch != round.end(); ++stretch) {
+    const FlatJob& job = problem_.job(stretch->job);
+    const auto isSame = [&](const Stretch& other) {
       return problem_.job(other.job).block == job.block;
     };
-    if (std::any_of(round.begin(), visit, isSame)) continue;
+    if (std::any_of(round.begin(), stretch, isSame)) continue;
     int& there = inBlock_[at(job.block * problem_.days() + days_.dayOf(which))];
     const int most = problem_.blockMost[at(job.block)];
     crowding -= std::max(0, there - most);
@@ -192,12 +192,12 @@ int RowTrades::crowdChanges(bool back) {
 
 bool RowTrades::keepOrder() {
   for (const Step& step : steps_)
-    order_.set(step.visit, step.to == undone ? RowOrder::never : days_.dayOf(step.to));
+    order_.set(step.stretch, step.to == undone ? RowOrder::never : days_.dayOf(step.to));
   const bool kept = std::ranges::all_of(
-      steps_, [this](const Step& step) { return order_.isKept(step.visit); });
+      steps_, [this](const Step& step) { return order_.isKept(step.stretch); });
   if (kept) return true;
   for (const Step& step : steps_)
-    order_.set(step.visit,
+    order_.set(step.stretch,
                step.from == undone ? RowOrder::never : days_.dayOf(step.from));
   return false;
 }
@@ -215,7 +215,7 @@ bool RowTrades::accept() {
   for (const Step& step : steps_) {
     share(step, 1);
     if (step.to != undone)
-      holders_[at(problem_.job(step.visit.job).block)].push_back(step.to);
+      holders_[at(problem_.job(step.stretch.job).block)].push_back(step.to);
   }
   settleUndone();
   return true;
@@ -223,7 +223,7 @@ bool RowTrades::accept() {
 
 void RowTrades::settleUndone() {
   if (broughtIn_ >= 0) {
-    Visit& from = undone_[at(broughtIn_)];
+    Stretch& from = undone_[at(broughtIn_)];
     if (stillUndone_.rows > 0) {
       from = stillUndone_;
     } else {
@@ -232,7 +232,7 @@ void RowTrades::settleUndone() {
     }
   }
   for (const Step& step : steps_)
-    if (step.to == undone) undone_.push_back(step.visit);
+    if (step.to == undone) undone_.push_back(step.stretch);
 }
 
 void RowTrades::trade(int times, int heat, SearchNumbers& numbers) {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/crews/gang_days.h"
 #include "core/crews/labour_flow.h"
+#include "core/crews/round_fit.h"
 #include "core/crews/row_order.h"
 #include "core/crews/search_numbers.h"
 
@@ -34,7 +34,7 @@ public:
   const Rounds& rounds() const { return rounds_; }
 
 private:
-  using Round = GangDays::Round;
+  using Round = RoundFit::Round;
   static constexpr int undone = -1;  ///< in place of a gang's day
 
   /// What a trade makes of one gang's day.
@@ -45,14 +45,14 @@ private:
   };
 
   struct Step {
-    Visit visit;
+    Stretch stretch;
     int from = undone;
     int to = undone;
   };
 
   struct Place {
     int which = undone;
-    std::size_t visit = 0;
+    std::size_t stretch = 0;
   };
 
   void findPrices(const LabourFlow& flow);
@@ -61,7 +61,7 @@ private:
   void note(int which);
 
   bool mayHold(int which, int job) const;
-  const Visit& visitAt(const Place& place) const;
+  const Stretch& stretchAt(const Place& place) const;
   Place anyPlace(SearchNumbers& numbers) const;
   int anyDayFor(int job, SearchNumbers& numbers) const;
   int anyDayInBlock(int block, SearchNumbers& numbers);
@@ -73,10 +73,10 @@ private:
   bool bringIn(bool inPlaceOfOther, SearchNumbers& numbers);
 
   Change& open(int which);
-  Visit take(Change& from, std::size_t visit);
-  void leave(Change& in, const Visit& rest, std::size_t visit);
-  void put(Change& into, const Visit& visit);
-  int moveWhatFits(Change& from, std::size_t visit, Change& into);
+  Stretch take(Change& from, std::size_t stretch);
+  void leave(Change& in, const Stretch& rest, std::size_t stretch);
+  void put(Change& into, const Stretch& stretch);
+  int moveWhatFits(Change& from, std::size_t stretch, Change& into);
 
   Loss lossOf(const Step& step) const;
   int gangsMore();
@@ -91,7 +91,7 @@ private:
   void setOrder(int job, const std::vector<int>& held, const std::vector<Round>& rounds);
 
   const FlatProblem& problem_;
-  GangDays days_;
+  RoundFit days_;
   RowOrder order_;
   Loss usual_ = 0;            ///< what jobs weigh, the mean over their work
   Loss apart_ = 0;            ///< what a further gang at a job counts
@@ -103,12 +103,12 @@ private:
   std::vector<int> inBlock_;               ///< by block and day: workers
   std::vector<std::vector<int>> holders_;  ///< by block: gang's days, some out of date
   std::vector<int> shares_;                ///< by job and gang: rows
-  std::vector<Visit> undone_;
+  std::vector<Stretch> undone_;
   std::array<Change, 2> changes_;
   std::size_t changed_ = 0;
   std::vector<Step> steps_;
-  int broughtIn_ = -1;  ///< of what is undone
-  Visit stillUndone_;   ///< what is left of it
+  int broughtIn_ = -1;   ///< of what is undone
+  Stretch stillUndone_;  ///< what is left of it
 };
 
 }  // namespace topwire

@@ -8,30 +8,32 @@ namespace topwire {
 
 namespace {
 
-int rowsOf(const std::vector<Visit>& round, int job) {
+int rowsOf(const std::vector<Stretch>& round, int job) {
   int rows = 0;
-  for (const Visit& visit : round)
-    if (visit.job == job) rows += visit.rows;
+  for (const Stretch& stretch : round)
+    if (stretch.job == job) rows += stretch.rows;
   return rows;
 }
 
-/// All the job's visits as one, in place of the first.
-void makeOne(std::vector<Visit>& round, const Visit& whole) {
-  const auto isOfJob = [&whole](const Visit& visit) { return visit.job == whole.job; };
+/// All the job's stretches as one, in place of the first.
+void makeOne(std::vector<Stretch>& round, const Stretch& whole) {
+  const auto isOfJob = [&whole](const Stretch& stretch) {
+    return stretch.job == whole.job;
+  };
   auto first = std::ranges::find_if(round, isOfJob);
   *first = whole;
   round.erase(std::remove_if(first + 1, round.end(), isOfJob), round.end());
 }
 
-/// The visits of each job one after the other, by its rows, and as few as can be.
-std::vector<Visit> gathered(std::vector<Visit> round) {
-  std::vector<Visit> whole;
+/// The stretches of each job one after the other, by its rows, and as few as can be.
+std::vector<Stretch> gathered(std::vector<Stretch> round) {
+  std::vector<Stretch> whole;
   for (std::size_t first = 0; first < round.size(); ++first) {
     const auto begin = round.begin() + static_cast<std::ptrdiff_t>(first);
     const int job = begin->job;
     const auto end = std::stable_partition(
-        begin, round.end(), [job](const Visit& visit) { return visit.job == job; });
-    std::sort(begin, end, [](const Visit& one, const Visit& other) {
+        begin, round.end(), [job](const Stretch& stretch) { return stretch.job == job; });
+    std::sort(begin, end, [](const Stretch& one, const Stretch& other) {
       return one.first < other.first;
     });
     if (!whole.empty() && whole.back().job == job && whole.back().end() == begin->first)
@@ -47,8 +49,8 @@ std::vector<Visit> gathered(std::vector<Visit> round) {
 void RowTrades::tidy() {
   std::vector<std::vector<int>> heldBy(problem_.jobs.size());
   for (int which = 0; which < static_cast<int>(rounds_.size()); ++which)
-    for (const Visit& visit : rounds_[at(which)]) {
-      auto& known = heldBy[at(visit.job)];
+    for (const Stretch& stretch : rounds_[at(which)]) {
+      auto& known = heldBy[at(stretch.job)];
       if (known.empty() || known.back() != which) known.push_back(which);
     }
   for (int job = 0; job < static_cast<int>(heldBy.size()); ++job) {
@@ -92,8 +94,8 @@ void RowTrades::setOrder(int job,
                          const std::vector<Round>& rounds) {
   order_.set({job, 0, problem_.job(job).rows}, RowOrder::never);
   for (std::size_t place = 0; place < held.size(); ++place)
-    for (const Visit& visit : rounds[place])
-      if (visit.job == job) order_.set(visit, days_.dayOf(held[place]));
+    for (const Stretch& stretch : rounds[place])
+      if (stretch.job == job) order_.set(stretch, days_.dayOf(held[place]));
 }
 
 }  // namespace topwire

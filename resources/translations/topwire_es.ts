@@ -4051,10 +4051,6 @@
         <translation>No antes del %1.</translation>
     </message>
     <message>
-        <source>under %1</source>
-        <translation>menos de %1</translation>
-    </message>
-    <message>
         <source>gone by: planned and done</source>
         <translation>ya pasado: lo planeado y lo hecho</translation>
     </message>

@@ -102,7 +102,7 @@ TEST(AgreedWork, LeavesOutWhatIsOver) {
   there.tick(CrewOrchard::key(3, "tie"), RowSet::range(1, 10));
   const CrewProblem problem = there.question().problem;
   ASSERT_THAT(problem.agreed, SizeIs(1));
-  EXPECT_THAT(problem.agreed.front(), ElementsAre(Visit{0, 3, 5}));
+  EXPECT_THAT(problem.agreed.front(), ElementsAre(Stretch{0, 3, 5}));
 }
 
 }  // namespace
