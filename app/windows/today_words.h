@@ -32,14 +32,14 @@ QString nameOfTask(Session& session, const TaskKey& task);
 /// A job of a lane in words.
 struct JobWords {
   QString name;
-  QString shortName;   ///< where the name is too long for a narrow card
-  QString where;       ///< "North Ridge, rows 9–24"
-  QString hours;       ///< "48 h"
-  QString when;        ///< "06:30–14:30", with the workers where the crew is split
-  QString from;        ///< "06:30"
-  QString state;       ///< "closes Sat 10 April"
-  QString brief;       ///< "closes Sat"
-  QString full;        ///< all of it in one line
+  QString shortName;  ///< where the name is too long for a narrow card
+  QString where;      ///< "North Ridge, rows 9–24"
+  QString hours;      ///< "48 h"
+  QString when;       ///< "06:30–14:30", with the workers where the crew is split
+  QString from;       ///< "06:30"
+  QString state;      ///< "closes Sat 10 April"
+  QString brief;      ///< "closes Sat"
+  QString full;       ///< all of it in one line
 };
 
 JobWords jobWords(Session& session,

@@ -62,14 +62,24 @@ private:
     const CrewId id = question_->crews[static_cast<std::size_t>(crew)];
     const Jobs jobs = acceptedFor(*orchard_, id, question_->first);
     const auto parts = byGang(jobs);
-    std::size_t part = 0;
+    const std::vector<std::size_t> gangs = atWork(crew);
+    // Else it is not known whose jobs they were.
+    if (parts.size() != gangs.size()) return;
     CrewProblem& problem = question_->problem;
+    for (std::size_t part = 0; part < parts.size(); ++part)
+      if (isAsMany(problem.gangs[gangs[part]], parts[part]))
+        problem.agreed[gangs[part]] = roundOf(parts[part]);
+  }
+
+  std::vector<std::size_t> atWork(int crew) const {
+    const CrewProblem& problem = question_->problem;
+    std::vector<std::size_t> found;
     for (std::size_t gang = 0; gang < problem.gangs.size(); ++gang) {
-      if (problem.gangs[gang].crew != crew || part == parts.size()) continue;
-      if (isAsMany(problem.gangs[gang], parts[part]))
-        problem.agreed[gang] = roundOf(parts[part]);
-      ++part;
+      const Gang& one = problem.gangs[gang];
+      if (one.crew == crew && one.workersOn(0) > 0 && problem.lengthOf(one, 0) > 0)
+        found.push_back(gang);
     }
+    return found;
   }
 
   /// Somebody who stayed away, or came after all, puts the day in question.

@@ -8,8 +8,6 @@
 
 #include <algorithm>
 #include <map>
-#include <numeric>
-#include <set>
 #include <tuple>
 
 namespace topwire {
@@ -41,6 +39,8 @@ LabourFlow pricesFor(const CrewQuestion& question, const CrewPlan& earlier) {
   LabourFlow flow = earlier.flow;
   const auto& skills = earlier.question.skills;
   flow.price.clear();
+  flow.done.clear();
+  flow.undone.clear();
   for (const std::string& skill : question.skills) {
     const auto known = std::ranges::find(skills, skill);
     flow.price.push_back(

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <tuple>
 
 namespace topwire {
@@ -53,6 +54,8 @@ void Dispatcher::reset() {
   }
   now_.gangs.assign(now_.gangs.size(), {});
   std::ranges::fill(now_.taken, char{0});
+  std::ranges::fill(today_, 0);
+  std::ranges::fill(worth_, 0);
   std::ranges::fill(now_.doneAt, never);
   for (RankedJobs& ranked : now_.ranked) ranked.clear();
   now_.opened = 0;
@@ -243,7 +246,8 @@ void Dispatcher::offerRanked(const Turn& turn, Offer& best) {
     if (head == nullptr) return;
     RankedJobs& ranked = now_.ranked[at(head->first)];
     const RankedJob next = ranked[head->second];
-    // Nor can any further down do better than what was found.
+    // Nor, but for one of the gang's own, can any further down do better than what was
+    // found.
     if (next.worth * away <= best.score) return;
     if (compare(turn, next.job, best)) ++looked;
     head->second = ranked.next(head->second + 1, today_);

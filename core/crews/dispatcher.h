@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <limits>
+#include <utility>
 #include <vector>
 
 namespace topwire {
@@ -137,6 +138,7 @@ private:
   std::int64_t togetherness(const Turn& turn, int job) const;
   void place(const Turn& turn, const Offer& offer);
   void placeRows(const FlatJob& job, const Offer& offer, Placed& placed);
+  bool fitLongRow(const Turn& turn, int row, Offer& offer);
   void placeStretch(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeRowByRow(const FlatJob& job, const Offer& offer, Placed& placed);
   void placeCarried(const FlatJob& job, const Offer& offer, int gang, Seconds end);

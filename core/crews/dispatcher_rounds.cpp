@@ -12,7 +12,7 @@ const std::vector<Stretch>& Dispatcher::roundOf(int gang) const {
   return day_ == 0 && at(gang) < agreed.size() ? agreed[at(gang)] : none;
 }
 
-/// The first stretch of the gang's round that can be made now, as far as it can be made.
+/// The first stretch of the gang's round that can be done now, as far as it can.
 bool Dispatcher::takeStretch(const Turn& turn) {
   const auto skills = problem_.gangs[at(turn.gang)].skills;
   for (const Stretch& stretch : roundOf(turn.gang)) {
@@ -54,7 +54,18 @@ bool Dispatcher::fitStretch(const Turn& turn,
     offer.work += work;
     ++offer.rows;
   }
-  return offer.rows > 0;
+  return offer.rows > 0 || fitLongRow(turn, row, offer);
+}
+
+/// Begins a row that is too long for any day, and goes on the next.
+bool Dispatcher::fitLongRow(const Turn& turn, int row, Offer& offer) {
+  const FlatJob& job = problem_.job(offer.job);
+  if (now_.gangs[at(turn.gang)].carriedJob >= 0 || readyAt(job, row) > moment(offer.begin)
+      || !isLongerThanDay(job, turn.gang, problem_.workOfRow(job, row)))
+    return false;
+  offer.row = row;
+  offer.work = offer.capacity;
+  return true;
 }
 
 void Dispatcher::placeStretch(const FlatJob& job, const Offer& offer, Placed& placed) {

@@ -25,7 +25,8 @@ public:
     return now_.days == was_.days && now_.skills == was_.skills
            && now_.dayLength == was_.dayLength && now_.blocks == was_.blocks
            && now_.gangs == was_.gangs && now_.move == was_.move
-           && now_.moveBetween == was_.moveBetween && areJobsTheSame()
+           && now_.moveBetween == was_.moveBetween
+           && now_.keepTogether == was_.keepTogether && areJobsTheSame()
            && arePinsTheSame();
   }
 
@@ -191,7 +192,8 @@ bool LaterDays::standsAlone(int job) const {
   return doneAt_[at(job)].empty() && linked_[at(job)] == 0;
 }
 
-/// What is left of a stint, from its beginning on.
+/// What is left of a stint, from its beginning on; where others between two are gone, the
+/// straight way is no longer than theirs was.
 Stint LaterDays::rest(const Stint& was) {
   Stint stint = was;
   stint.job = earlier_.jobNow[at(was.job)];

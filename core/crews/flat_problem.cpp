@@ -18,25 +18,13 @@ std::span<const Of> part(const std::vector<Of>& whole,
   return std::span{whole}.subspan(at(first), at(starts[at(of) + 1] - first));
 }
 
-}  // namespace
-
-namespace {
-
-/// By job: it opens on that day or later, or needs one that does.
+/// By job: it opens on that day or later, and nothing needs it before.
 std::vector<char> opensFrom(const CrewProblem& problem, int day) {
   std::vector<char> later;
   for (const CrewJob& job : problem.jobs) later.push_back(job.opens >= day);
-  if (std::ranges::count(later, char{1}) == 0) return later;
-  const auto isLater = [&later](int job) { return later[at(job)] != 0; };
-  for (bool again = true; again;) {
-    again = false;
-    for (std::size_t job = 0; job < later.size(); ++job) {
-      if (later[job] != 0 || std::ranges::none_of(problem.jobs[job].needs, isLater))
-        continue;
-      later[job] = 1;
-      again = true;
-    }
-  }
+  for (const CrewJob& job : problem.jobs)
+    if (job.opens < day)
+      for (const int needed : job.needs) later[at(needed)] = 0;
   return later;
 }
 

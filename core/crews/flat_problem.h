@@ -49,7 +49,8 @@ struct GangDay {
 /// A crew problem in few, flat arrays: what no dispatch changes.
 class FlatProblem {
 public:
-  /// Jobs that open on day `until` or later, or need one that does, are left out.
+  /// Jobs that open on day `until` or later are left out, but for those that others wait
+  /// for.
   explicit FlatProblem(const CrewProblem& problem,
                        int until = std::numeric_limits<int>::max());
 

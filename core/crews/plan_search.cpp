@@ -16,7 +16,7 @@ constexpr int tradesPerJob = 1500;
 constexpr int mostTrades = 3'000'000;
 
 /// How often, while it trades rows, the search has the whole plan gone through.
-constexpr int rounds = 10;
+constexpr int passes = 10;
 
 /// Of every day this much, in thousandths, goes in moves and whole rows in most plans:
 /// with prices for the rest, what can be done at full hours only is given up in time.
@@ -50,7 +50,7 @@ public:
   CrewSchedule take() { return std::move(best_); }
 
 private:
-  void follow(const Rounds& rounds, Loss mayLose);
+  void follow(const Rounds& toFollow, Loss mayLose);
 
   const FlatProblem problem_;
   const LabourFlow& flow_;
@@ -80,9 +80,10 @@ void Search::follow(const Rounds& toFollow, Loss mayLose) {
 void Search::improve(const SearchLimits& limits) {
   SearchNumbers numbers{limits.seed};
   RowTrades trades{problem_, flow_};
-  for (int round = 1; round <= rounds && !isBest(); ++round) {
+  for (int pass = 1; pass <= passes && !isBest(); ++pass) {
     trades.start(best_);
-    trades.trade(limits.evaluations / rounds, 1024 * (rounds - round) / rounds, numbers);
+    trades.trade(
+        limits.evaluations / passes, 1024 * (passes - pass) / (passes - 1), numbers);
     follow(trades.rounds(), -1);
   }
   trades.start(best_);

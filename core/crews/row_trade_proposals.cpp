@@ -29,7 +29,7 @@ const Stretch& RowTrades::stretchAt(const Place& place) const {
 }
 
 RowTrades::Place RowTrades::anyPlace(SearchNumbers& numbers) const {
-  const int which = open_[at(numbers.below(static_cast<int>(open_.size())))];
+  const int which = mayChange_[at(numbers.below(static_cast<int>(mayChange_.size())))];
   const Round& round = rounds_[at(which)];
   if (round.empty()) return {};
   return {which, at(numbers.below(static_cast<int>(round.size())))};
@@ -43,13 +43,13 @@ int RowTrades::anyDayFor(int number, SearchNumbers& numbers) const {
   const int day = job.firstDay + numbers.below(last - job.firstDay + 1);
   const int gang = numbers.below(static_cast<int>(problem_.gangs.size()));
   const int which = days_.of(gang, day);
-  return mayHold(which, number) ? which : undone;
+  return mayHold(which, number) ? which : nowhere;
 }
 
 /// A gang's day that has work in the block.
 int RowTrades::anyDayInBlock(int block, SearchNumbers& numbers) {
   auto& known = holders_[at(block)];
-  if (known.empty()) return undone;
+  if (known.empty()) return nowhere;
   int& which = known[at(numbers.below(static_cast<int>(known.size())))];
   const auto isThere = [&](const Stretch& stretch) {
     return problem_.job(stretch.job).block == block;
@@ -57,10 +57,10 @@ int RowTrades::anyDayInBlock(int block, SearchNumbers& numbers) {
   if (std::ranges::any_of(rounds_[at(which)], isThere)) return which;
   which = known.back();
   known.pop_back();
-  return undone;
+  return nowhere;
 }
 
-RowTrades::Change& RowTrades::open(int which) {
+RowTrades::Change& RowTrades::beginChange(int which) {
   Change& change = changes_[changed_++];
   change.which = which;
   change.round = rounds_[at(which)];
@@ -113,10 +113,10 @@ int RowTrades::moveWhatFits(Change& from, std::size_t stretch, Change& into) {
 }
 
 bool RowTrades::shift(const Place& place, int to) {
-  if (to == undone || to == place.which || !mayHold(to, stretchAt(place).job))
+  if (to == nowhere || to == place.which || !mayHold(to, stretchAt(place).job))
     return false;
-  Change& from = open(place.which);
-  Change& into = open(to);
+  Change& from = beginChange(place.which);
+  Change& into = beginChange(to);
   return moveWhatFits(from, place.stretch, into) > 0 && into.free >= 0 && from.free >= 0;
 }
 
@@ -127,8 +127,8 @@ bool RowTrades::swap(const Place& one, const Place& other) {
   if (first.job == second.job || !mayHold(one.which, second.job)
       || !mayHold(other.which, first.job))
     return false;
-  Change& from = open(one.which);
-  Change& into = open(other.which);
+  Change& from = beginChange(one.which);
+  Change& into = beginChange(other.which);
   take(into, other.stretch);
   if (moveWhatFits(from, one.stretch, into) == 0) return false;
   const int back = days_.rowsThatFit(from.which, from.round, from.free, second);
@@ -141,7 +141,7 @@ bool RowTrades::swap(const Place& one, const Place& other) {
     if (days_.rowsThatFit(into.which, into.round, into.free, rest) == rest.rows)
       put(into, rest);
     else
-      steps_.push_back({rest, into.which, undone});
+      steps_.push_back({rest, into.which, nowhere});
   }
   return into.free >= 0 && from.free >= 0;
 }
@@ -151,7 +151,7 @@ bool RowTrades::swap(const Place& one, const Place& other) {
 bool RowTrades::join(const Place& place, SearchNumbers& numbers) {
   const int block = problem_.job(stretchAt(place).job).block;
   const int to = anyDayInBlock(block, numbers);
-  if (to == undone || to == place.which) return false;
+  if (to == nowhere || to == place.which) return false;
   if (numbers.below(2) == 0) return shift(place, to);
   const Round& round = rounds_[at(to)];
   const Place other{to, at(numbers.below(static_cast<int>(round.size())))};
@@ -163,20 +163,20 @@ bool RowTrades::bringIn(bool inPlaceOfOther, SearchNumbers& numbers) {
   broughtIn_ = numbers.below(static_cast<int>(undone_.size()));
   const Stretch wanted = undone_[at(broughtIn_)];
   const int to = anyDayFor(wanted.job, numbers);
-  if (to == undone) return false;
-  Change& into = open(to);
+  if (to == nowhere) return false;
+  Change& into = beginChange(to);
   if (inPlaceOfOther) {
     if (into.round.empty()) return false;
     const int stretches = static_cast<int>(into.round.size());
     const Stretch old = take(into, at(numbers.below(stretches)));
     if (old.job == wanted.job) return false;
-    steps_.push_back({old, to, undone});
+    steps_.push_back({old, to, nowhere});
   }
   const int rows = days_.rowsThatFit(to, into.round, into.free, wanted);
   if (rows == 0) return false;
   const Stretch moved{wanted.job, wanted.first, rows};
   put(into, moved);
-  steps_.push_back({moved, undone, to});
+  steps_.push_back({moved, nowhere, to});
   stillUndone_ = {wanted.job, wanted.first + rows, wanted.rows - rows};
   return into.free >= 0;
 }
@@ -186,10 +186,10 @@ bool RowTrades::propose(SearchNumbers& numbers) {
   if ((kind -= fillings) < 0) return bringIn(false, numbers);
   if ((kind -= replacements) < 0) return bringIn(true, numbers);
   const Place place = anyPlace(numbers);
-  if (place.which == undone) return false;
+  if (place.which == nowhere) return false;
   if ((kind -= joins) < 0) return join(place, numbers);
   const int to = anyDayFor(stretchAt(place).job, numbers);
-  if (to == undone || to == place.which) return false;
+  if (to == nowhere || to == place.which) return false;
   if ((kind -= shifts) < 0) return shift(place, to);
   const Round& round = rounds_[at(to)];
   if (round.empty()) return false;

@@ -1,9 +1,11 @@
 #include "core/crews/row_trades.h"
 
+#include "core/base/contract.h"
 #include "core/crews/index.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace topwire {
 
@@ -28,7 +30,7 @@ RowTrades::RowTrades(const FlatProblem& problem, const LabourFlow& flow)
 
 void RowTrades::findPrices(const LabourFlow& flow) {
   Loss sum = 0;
-  Seconds workers = 0;
+  int gangDays = 0;
   for (int gang = 0; gang < static_cast<int>(problem_.gangs.size()); ++gang)
     for (int day = 0; day < problem_.days(); ++day) {
       Loss price = usual_ / leastPrice;
@@ -37,11 +39,11 @@ void RowTrades::findPrices(const LabourFlow& flow) {
           price = std::max(price, flow.priceOn(skill, day));
       price_.push_back(price * problem_.gangDay(gang, day).workers);
       sum += price_.back();
-      ++workers;
+      if (price_.back() > 0) ++gangDays;
     }
   const double keep = std::clamp(problem_.asked().keepTogether, 0.0, 1.0);
   const auto share = static_cast<Loss>(std::llround(keep * 1024));
-  apart_ = workers == 0 ? 0 : sum / workers * problem_.asked().move / 1024 * share;
+  apart_ = gangDays == 0 ? 0 : sum / gangDays * problem_.asked().move / 1024 * share;
 }
 
 void RowTrades::start(const CrewSchedule& plan) {
@@ -54,7 +56,7 @@ void RowTrades::start(const CrewSchedule& plan) {
   shares_.assign(problem_.jobs.size() * problem_.gangs.size(), 0);
   order_.clear();
   free_.clear();
-  open_.clear();
+  mayChange_.clear();
   for (int which = 0; which < static_cast<int>(rounds_.size()); ++which) note(which);
 }
 
@@ -65,18 +67,20 @@ void RowTrades::note(int which) {
   if (free_.back() < 0) frozen_[at(which)] = 1;
   for (const Stretch& stretch : round) {
     order_.set(stretch, days_.dayOf(which));
-    share({stretch, undone, which}, 1);
+    share({stretch, nowhere, which}, 1);
     holders_[at(problem_.job(stretch.job).block)].push_back(which);
   }
   crowd(which, round, 1);
   const GangDay& hours = days_.hoursOf(which);
   if (frozen_[at(which)] == 0 && hours.workers > 0 && hours.length > 0)
-    open_.push_back(which);
+    mayChange_.push_back(which);
 }
 
 void RowTrades::freeze(const CrewSchedule& plan) {
   frozen_.assign(rounds_.size(), 0);
   const auto& agreed = problem_.asked().agreed;
+  TOPWIRE_REQUIRE(agreed.size() <= problem_.gangs.size());
+  if (problem_.days() == 0) return;
   for (std::size_t gang = 0; gang < agreed.size(); ++gang)
     if (!agreed[gang].empty()) frozen_[at(days_.of(static_cast<int>(gang), 0))] = 1;
   for (const Stint& stint : plan.stints) {
@@ -114,20 +118,21 @@ bool RowTrades::mayHold(int which, int job) const {
 Loss RowTrades::lossOf(const Step& step) const {
   const FlatJob& job = problem_.job(step.stretch.job);
   const auto perSecond = [&](int which) {
-    if (which == undone) return job.leftUndone;
+    if (which == nowhere) return job.leftUndone;
     const int day = days_.dayOf(which);
     return std::max(0, day - job.closes) * job.perDayLate;
   };
-  Loss more = perSecond(step.to) - perSecond(step.from);
-  if (step.from != undone && step.to != undone)
-    more += (days_.dayOf(step.to) - days_.dayOf(step.from)) * (usual_ / perDay);
-  return days_.workOf(step.stretch) * more;
+  const Seconds work = days_.workOf(step.stretch);
+  Loss more = work * (perSecond(step.to) - perSecond(step.from));
+  if (step.from != nowhere && step.to != nowhere)
+    more += work * (days_.dayOf(step.to) - days_.dayOf(step.from)) * usual_ / perDay;
+  return more;
 }
 
 void RowTrades::share(const Step& step, int sign) {
   const int gangs = static_cast<int>(problem_.gangs.size());
   const auto add = [&](int which, int rows) {
-    if (which != undone)
+    if (which != nowhere)
       shares_[at(step.stretch.job * gangs + days_.gangOf(which))] += rows;
   };
   add(step.from, -sign * step.stretch.rows);
@@ -138,7 +143,7 @@ void RowTrades::share(const Step& step, int sign) {
 int RowTrades::gangsMore() {
   const int gangs = static_cast<int>(problem_.gangs.size());
   const auto isAt = [&](int which, const Stretch& stretch) {
-    return which != undone && shares_[at(stretch.job * gangs + days_.gangOf(which))] > 0;
+    return which != nowhere && shares_[at(stretch.job * gangs + days_.gangOf(which))] > 0;
   };
   int more = 0;
   for (const Step& step : steps_) {
@@ -192,13 +197,13 @@ int RowTrades::crowdChanges(bool back) {
 
 bool RowTrades::keepOrder() {
   for (const Step& step : steps_)
-    order_.set(step.stretch, step.to == undone ? RowOrder::never : days_.dayOf(step.to));
+    order_.set(step.stretch, step.to == nowhere ? RowOrder::never : days_.dayOf(step.to));
   const bool kept = std::ranges::all_of(
       steps_, [this](const Step& step) { return order_.isKept(step.stretch); });
   if (kept) return true;
   for (const Step& step : steps_)
     order_.set(step.stretch,
-               step.from == undone ? RowOrder::never : days_.dayOf(step.from));
+               step.from == nowhere ? RowOrder::never : days_.dayOf(step.from));
   return false;
 }
 
@@ -214,7 +219,7 @@ bool RowTrades::accept() {
   }
   for (const Step& step : steps_) {
     share(step, 1);
-    if (step.to != undone)
+    if (step.to != nowhere)
       holders_[at(problem_.job(step.stretch.job).block)].push_back(step.to);
   }
   settleUndone();
@@ -232,11 +237,11 @@ void RowTrades::settleUndone() {
     }
   }
   for (const Step& step : steps_)
-    if (step.to == undone) undone_.push_back(step.stretch);
+    if (step.to == nowhere) undone_.push_back(step.stretch);
 }
 
 void RowTrades::trade(int times, int heat, SearchNumbers& numbers) {
-  if (open_.empty()) return;
+  if (mayChange_.empty()) return;
   const Loss most = usual_ * problem_.asked().move / 2 * heat / 1024 * heat / 1024;
   for (int time = 0; time < times; ++time) {
     changed_ = 0;

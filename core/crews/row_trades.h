@@ -28,14 +28,15 @@ public:
   /// Tries so many trades. At the first, one may lose as much as a small part of a move,
   /// at the last nothing; `heat`, from 1024 down to 0, says how far along they are.
   void trade(int times, int heat, SearchNumbers& numbers);
-  /// Gives each job's rows in the order of days, where they fit so.
+  /// Gives each job's rows in the order of days, where they fit so. No more can be traded
+  /// after it.
   void tidy();
 
   const Rounds& rounds() const { return rounds_; }
 
 private:
   using Round = RoundFit::Round;
-  static constexpr int undone = -1;  ///< in place of a gang's day
+  static constexpr int nowhere = -1;  ///< in place of a gang's day
 
   /// What a trade makes of one gang's day.
   struct Change {
@@ -46,12 +47,12 @@ private:
 
   struct Step {
     Stretch stretch;
-    int from = undone;
-    int to = undone;
+    int from = nowhere;
+    int to = nowhere;
   };
 
   struct Place {
-    int which = undone;
+    int which = nowhere;
     std::size_t stretch = 0;
   };
 
@@ -72,7 +73,7 @@ private:
   bool join(const Place& place, SearchNumbers& numbers);
   bool bringIn(bool inPlaceOfOther, SearchNumbers& numbers);
 
-  Change& open(int which);
+  Change& beginChange(int which);
   Stretch take(Change& from, std::size_t stretch);
   void leave(Change& in, const Stretch& rest, std::size_t stretch);
   void put(Change& into, const Stretch& stretch);
@@ -99,7 +100,7 @@ private:
   std::vector<char> frozen_;  ///< by gang's day
   Rounds rounds_;
   std::vector<Seconds> free_;              ///< by gang's day
-  std::vector<int> open_;                  ///< days that may change
+  std::vector<int> mayChange_;             ///< days that may change
   std::vector<int> inBlock_;               ///< by block and day: workers
   std::vector<std::vector<int>> holders_;  ///< by block: gang's days, some out of date
   std::vector<int> shares_;                ///< by job and gang: rows

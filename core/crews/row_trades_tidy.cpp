@@ -2,7 +2,9 @@
 #include "core/crews/row_trades.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <tuple>
+#include <utility>
 
 namespace topwire {
 

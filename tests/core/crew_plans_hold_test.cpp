@@ -94,6 +94,29 @@ TEST(CrewPlans, waitNoLongerForWhatCanBeDoneNoMore) {
   EXPECT_EQ(plan.stints.front().day, 2);
 }
 
+TEST(CrewPlans, beginARowLongerThanADayWhereThatWasAgreed) {
+  CrewProblem problem;
+  problem.days = 5;
+  problem.dayLength.assign(5, 8 * 3600);
+  problem.blocks.assign(2, {4, {}});
+  problem.gangs.push_back({0, {true}, std::vector<int>(5, 1), {}, {}});
+  CrewJob longRow;
+  longRow.rows = {{1, 10 * 3600}};
+  longRow.last = longRow.closes = 4;
+  longRow.leftUndone = 1;
+  CrewJob dear = longRow;
+  dear.block = 1;
+  dear.rows = {{1, 3600}, {2, 3600}};
+  dear.leftUndone = 1000;
+  problem.jobs = {longRow, dear};
+  problem.agreed = {{{0, 0, 1}}};
+  const LabourFlow flow = solveLabourFlow(problem, dayRanges(5));
+  const CrewSchedule plan = findPlan(problem, flow, {1000, 1});
+  EXPECT_THAT(violations(problem, plan), ::testing::IsEmpty());
+  EXPECT_EQ(plan.stints.front().job, 0);
+  EXPECT_EQ(plan.loss, 0);
+}
+
 TEST(SearchLimits, growWithTheOrchardUpToASecondsWorth) {
   CrewProblem problem;
   problem.jobs.resize(60);

@@ -102,6 +102,33 @@ TEST(FirstDays, areThePlanItselfWhereNothingWasTicked) {
   EXPECT_EQ(again->undone, plan.undone);
 }
 
+TEST(FirstDays, goOnWithRowsThatALaterJobDoesNotHold) {
+  CrewProblem before;
+  before.days = 14;
+  before.dayLength.assign(14, 8 * 3600);
+  before.blocks.push_back({4, {}});
+  before.gangs.push_back({0, {true}, std::vector<int>(14, 1), {}, {}});
+  CrewJob later;
+  later.rows = {{1, 3600}};
+  later.opens = 10;
+  later.last = later.closes = 13;
+  later.leftUndone = 100;
+  CrewJob needing = later;
+  needing.opens = 0;
+  needing.rows = {{1, 3600}, {2, 3600}, {3, 3600}, {4, 3600}};
+  needing.needs = {0};
+  before.jobs = {later, needing};
+  const LabourFlow flow = flowOf(before);
+  const CrewSchedule plan = findPlan(before, flow, {0, 1});
+  CrewProblem after = before;
+  after.jobs[1].rows.pop_back();
+  const auto again = redoFirstDays(after, flow, {before, plan, {0, 1}}, 7);
+  ASSERT_TRUE(again);
+  expectHolds(after, *again);
+  EXPECT_EQ(again->undone[1], 0);
+  EXPECT_EQ(again->stints.front().day, 0);
+}
+
 TEST(FirstDays, areNotEnoughWhereMoreThanRowsHasChanged) {
   const CrewProblem before = orchardProblem({8, 28, 1.0, 1});
   const LabourFlow flow = flowOf(before);
