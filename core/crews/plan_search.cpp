@@ -44,6 +44,7 @@ public:
 
   void dispatchBy(const DispatchRule& rule);
   void improve(const SearchLimits& limits);
+  void spareMoves(const SearchLimits& limits);
 
   bool isBest() const { return best_.loss == flow_.bound; }
 
@@ -77,6 +78,18 @@ void Search::follow(const Rounds& toFollow, Loss mayLose) {
   if (dispatcher.follow(toFollow) <= best_.loss + mayLose) best_ = dispatcher.schedule();
 }
 
+/// Of plans that lose nothing, the one with the fewest ways to go.
+void Search::spareMoves(const SearchLimits& limits) {
+  SearchNumbers numbers{limits.seed};
+  RowTrades trades{problem_, flow_};
+  const CrewSchedule before = best_;
+  trades.start(best_);
+  trades.trade(limits.evaluations / passes, 0, numbers);
+  trades.tidy();
+  follow(trades.rounds(), 0);
+  if (best_.moving > before.moving) best_ = before;
+}
+
 void Search::improve(const SearchLimits& limits) {
   SearchNumbers numbers{limits.seed};
   RowTrades trades{problem_, flow_};
@@ -107,7 +120,10 @@ CrewSchedule findPlan(const CrewProblem& problem,
   using By = DispatchRule::By;
   Search search{problem, flow};
   search.dispatchBy({By::price, 3, 0.3});
-  if (search.isBest()) return search.take();
+  if (search.isBest()) {
+    if (limits.evaluations > 0) search.spareMoves(limits);
+    return search.take();
+  }
   search.shortenDays();
   search.dispatchBy({By::price, 4, 0.1});
   if (limits.evaluations == 0) return search.take();
