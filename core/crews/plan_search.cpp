@@ -84,6 +84,7 @@ void Search::spareMoves(const SearchLimits& limits) {
   RowTrades trades{problem_, flow_};
   const CrewSchedule before = best_;
   trades.start(best_);
+  trades.loseNothing();
   trades.trade(limits.evaluations / passes, 0, numbers);
   trades.tidy();
   follow(trades.rounds(), 0);

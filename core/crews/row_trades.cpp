@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace topwire {
@@ -17,6 +18,11 @@ constexpr Loss leastPrice = 32;
 
 /// What a day's delay counts, as a part of what work usually weighs.
 constexpr Loss perDay = 1024;
+
+/// What work on its closing day counts, in days of delay, since nothing may come between
+/// then; a half of it the day before, a third two days before.
+constexpr Loss lastDay = 16;
+constexpr Loss fine = 64;  ///< parts of a day that this is reckoned in
 
 }  // namespace
 
@@ -122,11 +128,19 @@ Loss RowTrades::lossOf(const Step& step) const {
     const int day = days_.dayOf(which);
     return std::max(0, day - job.closes) * job.perDayLate;
   };
-  const Seconds work = days_.workOf(step.stretch);
-  Loss more = work * (perSecond(step.to) - perSecond(step.from));
-  if (step.from != nowhere && step.to != nowhere)
-    more += work * (days_.dayOf(step.to) - days_.dayOf(step.from)) * usual_ / perDay;
-  return more;
+  return days_.workOf(step.stretch) * (perSecond(step.to) - perSecond(step.from));
+}
+
+/// Nothing between what is done and what is left undone, where only the loss counts.
+Loss RowTrades::delayOf(const Step& step) const {
+  if (step.from == nowhere || step.to == nowhere) return 0;
+  const int closes = problem_.job(step.stretch.job).closes;
+  const auto delay = [&](int which) {
+    const int day = days_.dayOf(which);
+    return day * fine + lastDay * fine / (1 + std::max(0, closes - day));
+  };
+  const Loss later = delay(step.to) - delay(step.from);
+  return days_.workOf(step.stretch) * later * usual_ / (perDay * fine);
 }
 
 void RowTrades::share(const Step& step, int sign) {
@@ -158,6 +172,8 @@ int RowTrades::gangsMore() {
 Loss RowTrades::worsening() {
   Loss more = 0;
   for (const Step& step : steps_) more += lossOf(step);
+  if (mayNotLose_ && more > 0) return std::numeric_limits<Loss>::max();
+  for (const Step& step : steps_) more += delayOf(step);
   for (std::size_t change = 0; change < changed_; ++change) {
     const auto& [which, round, free] = changes_[change];
     more -= price_[at(which)] * (free - free_[at(which)]);

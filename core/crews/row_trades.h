@@ -28,6 +28,10 @@ public:
   /// Tries so many trades. At the first, one may lose as much as a small part of a move,
   /// at the last nothing; `heat`, from 1024 down to 0, says how far along they are.
   void trade(int times, int heat, SearchNumbers& numbers);
+
+  /// From now on no trade may lose anything, whatever time it saves.
+  void loseNothing() { mayNotLose_ = true; }
+
   /// Gives each job's rows in the order of days, where they fit so. No more can be traded
   /// after it.
   void tidy();
@@ -80,6 +84,7 @@ private:
   int moveWhatFits(Change& from, std::size_t stretch, Change& into);
 
   Loss lossOf(const Step& step) const;
+  Loss delayOf(const Step& step) const;
   int gangsMore();
   Loss worsening();
   bool accept();
@@ -108,6 +113,7 @@ private:
   std::array<Change, 2> changes_;
   std::size_t changed_ = 0;
   std::vector<Step> steps_;
+  bool mayNotLose_ = false;
   int broughtIn_ = -1;   ///< of what is undone
   Stretch stillUndone_;  ///< what is left of it
 };
