@@ -4,19 +4,15 @@
 
 namespace topwire {
 
-namespace {
-
-Loss weightOf(const CrewJob& job) {
-  const bool canBeLate = job.last > job.closes && job.perDayLate > 0;
-  return canBeLate ? std::min(7 * job.perDayLate, job.leftUndone) : job.leftUndone;
-}
-
-}  // namespace
-
 Seconds CrewJob::work() const {
   Seconds sum = 0;
   for (const RowOfWork& row : rows) sum += row.work;
   return sum;
+}
+
+Loss CrewJob::weight() const {
+  const bool canBeLate = last > closes && perDayLate > 0;
+  return canBeLate ? std::min(7 * perDayLate, leftUndone) : leftUndone;
 }
 
 Loss CrewJob::lateOn(int day) const {
@@ -89,7 +85,7 @@ Seconds CrewProblem::roomFor(const CrewJob& job, int day) const {
 
 Loss CrewProblem::stake() const {
   Loss sum = 0;
-  for (const CrewJob& job : jobs) sum += job.work() * weightOf(job);
+  for (const CrewJob& job : jobs) sum += job.work() * job.weight();
   return sum;
 }
 

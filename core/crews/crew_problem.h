@@ -45,6 +45,9 @@ struct CrewJob {
   std::vector<int> pace;
 
   Seconds work() const;
+  /// What a worker-second of it costs at worst: seven days late or left undone, whichever
+  /// is less; left undone where it cannot be late.
+  Loss weight() const;
   /// What a worker-second of it costs if done on `day`.
   Loss lateOn(int day) const;
   /// In thousandths of `work`.
@@ -138,9 +141,7 @@ struct CrewProblem {
   /// Worker-seconds of the job that its block has room for on `day`, were nobody else
   /// in it; 0 where job or block is shut.
   Seconds roomFor(const CrewJob& job, int day) const;
-  /// What is lost at worst: each job's work times its weight, seven days late or left
-  /// undone, whichever is less; left undone where it cannot be late. Shares of loss are
-  /// of this.
+  /// What is lost at worst: each job's work times its weight. Shares of loss are of this.
   Loss stake() const;
 };
 

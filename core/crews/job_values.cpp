@@ -4,9 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <limits>
-#include <numeric>
 
 namespace topwire {
 
@@ -36,11 +34,13 @@ JobValues::JobValues(const FlatProblem& problem,
     , mix_{std::clamp<std::int64_t>(std::llround(rule.mix * one), 0, one)}
     , fade_{fadeBy(rule.slackDays)} {
   if (rule.by != DispatchRule::By::price) return;
-  const Seconds work = std::transform_reduce(
-      problem.jobs.begin(), problem.jobs.end(), Seconds{1}, std::plus<>{}, [](auto& job) {
-        return job.work;
-      });
-  usual_ = problem.asked().stake() / work;
+  Seconds work = 1;
+  Loss stake = 0;
+  for (std::size_t job = 0; job < problem.jobs.size(); ++job) {
+    work += problem.jobs[job].work;
+    stake += problem.jobs[job].work * problem.asked().jobs[job].weight();
+  }
+  usual_ = stake / work;
   for (int skill = 0; skill < problem.asked().skills; ++skill) {
     auto& prices = prices_.emplace_back();
     for (int day = 0; day < problem.days(); ++day)
