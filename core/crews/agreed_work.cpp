@@ -11,11 +11,11 @@ namespace {
 
 using Jobs = std::vector<const PlannedJob*>;
 
+/// In their order.
 Jobs acceptedFor(const Orchard& orchard, CrewId crew, Day day) {
   Jobs jobs;
   for (const auto& [place, job] : orchard.plannedJobs)
     if (place.day == day && place.crew == crew) jobs.push_back(&job);
-  std::ranges::sort(jobs, {}, [](const PlannedJob* job) { return job->of; });
   return jobs;
 }
 
@@ -34,10 +34,10 @@ std::vector<std::span<const PlannedJob* const>> byGang(const Jobs& jobs) {
 }
 
 /// The rows that are still to be done.
-void addVisits(std::vector<Stretch>& round,
-               int number,
-               const CrewJob& job,
-               const RowSet& rows) {
+void addRows(std::vector<Stretch>& round,
+             int number,
+             const CrewJob& job,
+             const RowSet& rows) {
   for (int index = 0; index < static_cast<int>(job.rows.size()); ++index)
     if (rows.contains(job.rows[static_cast<std::size_t>(index)].row))
       addRow(round, number, index);
@@ -103,10 +103,10 @@ private:
     std::vector<Stretch> round;
     for (const PlannedJob* planned : jobs)
       if (const auto number = question_->jobOf(planned->task))
-        addVisits(round,
-                  *number,
-                  question_->problem.jobs[static_cast<std::size_t>(*number)],
-                  planned->rows);
+        addRows(round,
+                *number,
+                question_->problem.jobs[static_cast<std::size_t>(*number)],
+                planned->rows);
     return round;
   }
 

@@ -247,13 +247,9 @@ void LaterDays::count(CrewSchedule& plan) const {
   plan.moving = movingIn(problem_, plan.stints);
 }
 
-/// None goes on another day, as one does that is longer than a day; such a row has a
-/// stint to itself.
 bool hasWholeRows(const CrewProblem& problem, const std::vector<Stint>& stints) {
-  return std::ranges::all_of(stints, [&problem](const Stint& stint) {
-    return stint.rows.size() != 1
-           || stint.work == problem.jobs[at(stint.job)].rows[at(stint.rows.front())].work;
-  });
+  return std::ranges::all_of(
+      stints, [&problem](const Stint& stint) { return isWhole(problem, stint); });
 }
 
 Rounds roundsNow(const CrewProblem& problem,

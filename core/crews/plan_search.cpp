@@ -5,6 +5,7 @@
 #include "core/crews/row_trades.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace topwire {
@@ -38,9 +39,12 @@ LabourFlow withLessTime(const CrewProblem& problem, const LabourFlow& flow) {
 class Search {
 public:
   Search(const CrewProblem& problem, const LabourFlow& flow)
-      : problem_{problem}, flow_{flow}, prices_{flow} {}
+      : problem_{problem}, flow_{flow}, prices_{&flow}, bestPrices_{&flow} {}
 
-  void shortenDays() { prices_ = withLessTime(problem_.asked(), flow_); }
+  void shortenDays() {
+    shorter_ = withLessTime(problem_.asked(), flow_);
+    prices_ = &*shorter_;
+  }
 
   void dispatchBy(const DispatchRule& rule);
   void improve(const SearchLimits& limits);
@@ -51,18 +55,19 @@ public:
   CrewSchedule take() { return std::move(best_); }
 
 private:
-  void follow(const Rounds& toFollow, Loss mayLose);
+  void follow(Dispatcher& dispatcher, const Rounds& rounds, Loss mayLose);
 
   const FlatProblem problem_;
   const LabourFlow& flow_;
-  LabourFlow prices_;
-  LabourFlow bestPrices_;
+  std::optional<LabourFlow> shorter_;
+  const LabourFlow* prices_;
+  const LabourFlow* bestPrices_;
   DispatchRule bestRule_;
   CrewSchedule best_;
 };
 
 void Search::dispatchBy(const DispatchRule& rule) {
-  const JobValues values{problem_, prices_, rule};
+  const JobValues values{problem_, *prices_, rule};
   Dispatcher dispatcher{problem_, values};
   const Loss loss = dispatcher.run();
   if (!best_.undone.empty() && loss >= best_.loss) return;
@@ -72,37 +77,39 @@ void Search::dispatchBy(const DispatchRule& rule) {
 }
 
 /// `mayLose`: how much more than the best plan so far.
-void Search::follow(const Rounds& toFollow, Loss mayLose) {
-  const JobValues values{problem_, bestPrices_, bestRule_};
-  Dispatcher dispatcher{problem_, values};
-  if (dispatcher.follow(toFollow) <= best_.loss + mayLose) best_ = dispatcher.schedule();
+void Search::follow(Dispatcher& dispatcher, const Rounds& rounds, Loss mayLose) {
+  if (dispatcher.follow(rounds) <= best_.loss + mayLose) best_ = dispatcher.schedule();
 }
 
 /// Of plans that lose nothing, the one with the fewest ways to go.
 void Search::spareMoves(const SearchLimits& limits) {
   SearchNumbers numbers{limits.seed};
   RowTrades trades{problem_, flow_};
+  const JobValues values{problem_, *bestPrices_, bestRule_};
+  Dispatcher dispatcher{problem_, values};
   const CrewSchedule before = best_;
   trades.start(best_);
   trades.loseNothing();
   trades.trade(limits.evaluations / passes, 0, numbers);
   trades.tidy();
-  follow(trades.rounds(), 0);
+  follow(dispatcher, trades.rounds(), 0);
   if (best_.moving > before.moving) best_ = before;
 }
 
 void Search::improve(const SearchLimits& limits) {
   SearchNumbers numbers{limits.seed};
   RowTrades trades{problem_, flow_};
+  const JobValues values{problem_, *bestPrices_, bestRule_};
+  Dispatcher dispatcher{problem_, values};
   for (int pass = 1; pass <= passes && !isBest(); ++pass) {
     trades.start(best_);
     trades.trade(
         limits.evaluations / passes, 1024 * (passes - pass) / (passes - 1), numbers);
-    follow(trades.rounds(), -1);
+    follow(dispatcher, trades.rounds(), -1);
   }
   trades.start(best_);
   trades.tidy();
-  follow(trades.rounds(), problem_.asked().stake() / forTidiness);
+  follow(dispatcher, trades.rounds(), problem_.asked().stake() / forTidiness);
 }
 
 }  // namespace

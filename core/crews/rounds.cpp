@@ -4,6 +4,11 @@
 
 namespace topwire {
 
+bool isWhole(const CrewProblem& problem, const Stint& stint) {
+  return stint.rows.size() != 1
+         || stint.work == problem.jobs[at(stint.job)].rows[at(stint.rows.front())].work;
+}
+
 void addRow(std::vector<Stretch>& round, int job, int row) {
   if (!round.empty() && round.back().job == job && round.back().end() == row)
     ++round.back().rows;

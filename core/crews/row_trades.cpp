@@ -90,10 +90,8 @@ void RowTrades::freeze(const CrewSchedule& plan) {
   for (std::size_t gang = 0; gang < agreed.size(); ++gang)
     if (!agreed[gang].empty()) frozen_[at(days_.of(static_cast<int>(gang), 0))] = 1;
   for (const Stint& stint : plan.stints) {
-    Seconds whole = 0;
-    for (const int row : stint.rows)
-      whole += problem_.workOfRow(problem_.job(stint.job), row);
-    if (whole != stint.work || !problem_.pinsOf(stint.gang, stint.day).empty())
+    const bool isPinnedDay = !problem_.pinsOf(stint.gang, stint.day).empty();
+    if (isPinnedDay || !isWhole(problem_.asked(), stint))
       frozen_[at(days_.of(stint.gang, stint.day))] = 1;
   }
 }
